@@ -1,0 +1,143 @@
+import { z } from 'zod';
+import { idText, millimetres, positive } from './field';
+import { reading } from './reading';
+
+/** One-sigma accuracy of each instrument. Defaults and their sources: core/survey/instruments.ts. */
+const instruments = z.strictObject({
+  /** mm; without it the tape's class II error grows with the length measured */
+  tape: z.strictObject({ sd: positive(50) }).optional(),
+  laser: z.strictObject({ sd: positive(50) }).optional(),
+  /** mm per m */
+  level: z.strictObject({ sd: positive(50) }).optional(),
+  /** a gap read with a rule, mm */
+  rule: z.strictObject({ sd: positive(50) }).optional(),
+  straightedge: z.strictObject({ sd: positive(50) }).optional(),
+  /** degrees */
+  angleFinder: z.strictObject({ sd: positive(10) }).optional(),
+});
+
+/** Weak priors, 1 sigma. mm/m for slopes, mm/m² for the quadratic and twist coefficients. */
+const priors = z.strictObject({
+  plumb: positive(200).default(8),
+  square: positive(200).default(10),
+  twist: positive(200).default(4),
+  bow: positive(200).default(4),
+  rimLevel: positive(200).default(5),
+  frontPlumb: positive(200).default(8),
+});
+
+const rim = z.strictObject({
+  kind: z.enum(['tub', 'shower-base']).default('tub'),
+  /** mm from the back wall to the apron's outer face */
+  width: millimetres(300, 2500).default(760),
+  /** mm from the floor to the rim at the apron */
+  apronHeight: millimetres(0, 1200).default(500),
+  /**
+   * Contour of the rim where it rolls over towards the apron: points [outward, rise] in mm; outward runs from where
+   * the rim leaves its plane to the apron's outer face (the last point lies at z = width), rise is negative downwards.
+   */
+  profile: z.array(z.tuple([millimetres(0, 500), millimetres(-500, 100)])).max(200).default([])
+    .refine((points) => points.every((point, i) => i === 0 || point[0] > points[i - 1]![0]),
+      'outward distances must increase from point to point'),
+});
+
+const fixtureCommon = {
+  id: idText,
+  kind: z.enum(['valve', 'spout', 'shower-head', 'hand-shower', 'body-spray', 'grab-bar', 'other']),
+  /** mm from the finished rim straight up to the centre */
+  aboveRim: millimetres(-200, 2600),
+  /** diameter in mm of the hole to cut */
+  hole: millimetres(4, 400),
+};
+const sideFixture = z.strictObject({
+  ...fixtureCommon,
+  wall: z.enum(['left', 'right']),
+  /** mm from the back to the centre, horizontally */
+  fromBack: millimetres(0, 3000),
+  /** what `fromBack` is measured from: the bare back wall or the face of the back panel */
+  fromBackOf: z.enum(['panel', 'wall']).default('panel'),
+});
+const backFixture = z.strictObject({
+  ...fixtureCommon,
+  wall: z.literal('back'),
+  /** mm from the plumb line to the centre, right positive */
+  fromPlumbLine: millimetres(-3000, 3000),
+});
+const fixture = z.discriminatedUnion('wall', [
+  sideFixture.extend({ wall: z.literal('left') }), sideFixture.extend({ wall: z.literal('right') }), backFixture,
+]);
+
+/** Edges whose factory edge is kept; along an axis with none kept the sheet is centred. */
+const backLay = z.array(z.enum(['left', 'right', 'top', 'bottom'])).default(['top'])
+  .refine((kept) => !(kept.includes('left') && kept.includes('right')), 'keep either left or right, not both')
+  .refine((kept) => !(kept.includes('top') && kept.includes('bottom')), 'keep either top or bottom, not both');
+const sideLay = z.array(z.enum(['back', 'front', 'top', 'bottom'])).default(['top'])
+  .refine((kept) => !(kept.includes('back') && kept.includes('front')), 'keep either back or front, not both')
+  .refine((kept) => !(kept.includes('top') && kept.includes('bottom')), 'keep either top or bottom, not both');
+
+const fit = z.strictObject({
+  wetWall: z.enum(['left', 'right', 'back']).default('right'),
+  /** panel thickness, mm */
+  thickness: millimetres(0.5, 50).default(6),
+  /** adhesive bed between wall and panel, mm */
+  bed: millimetres(0, 30).default(2),
+  /** clearance to the neighbouring surface at an inside corner, flashing tape included, mm */
+  cornerJoint: millimetres(0, 30).default(2),
+  /** clearance to the rim, mm */
+  rimJoint: millimetres(0, 30).default(3),
+  /** height of the panels' top above the level line, mm */
+  top: millimetres(-1000, 3000).default(980),
+  /** distance the side panels stop short of the wall's front edge, mm */
+  frontSetBack: millimetres(-300, 1000).default(0),
+  /** a straight cut between marks keeps within this of the true curve, mm */
+  markTolerance: millimetres(0.05, 10).default(0.8),
+  /** the sheet follows a bowed wall */
+  flexible: z.boolean().default(false),
+  /** factory edges to keep, per panel */
+  keep: z.strictObject({ back: backLay, left: sideLay, right: sideLay })
+    .default({ back: ['top'], left: ['top'], right: ['top'] }),
+});
+
+const sheet = z.strictObject({ width: millimetres(100, 6000), height: millimetres(100, 6000) });
+
+/** A whole job as saved to a file: readings and choices, nothing derived. Lengths in mm. */
+export const jobSchema = z.strictObject({
+  format: z.literal('nookwright-job'),
+  version: z.literal(1),
+  name: z.string().max(200).default('Untitled job'),
+  display: z.enum(['in', 'mm']).default('in'),
+  levelAboveFloor: millimetres(100, 3000).default(1250),
+  instruments: instruments.default({}),
+  priors: priors.prefault({}),
+  rim: rim.prefault({}),
+  readings: z.array(reading).max(2000),
+  fixtures: z.array(fixture).max(100).default([]),
+  fit: fit.prefault({}),
+  sheets: z.strictObject({ back: sheet, left: sheet, right: sheet }),
+  trim: z.strictObject({}).default({}),
+  shelves: z.array(z.strictObject({})).max(20).default([]),
+  finish: z.strictObject({}).default({}),
+  prices: z.strictObject({}).default({}),
+}).superRefine((job, context) => {
+  for (const list of ['readings', 'fixtures'] as const) {
+    const first = new Map<string, number>();
+    job[list].forEach((item, i) => {
+      const earlier = first.get(item.id);
+      if (earlier === undefined) first.set(item.id, i);
+      else context.addIssue({
+        code: 'custom', path: [list, i, 'id'], message: `"${item.id}" is already the id of ${list}[${earlier}]; give each its own`,
+      });
+    });
+  }
+});
+
+/** A validated job, every default filled in. */
+export type Job = z.infer<typeof jobSchema>;
+/** A job as it may stand in a file, defaults left out. */
+export type JobInput = z.input<typeof jobSchema>;
+export type Fixture = Job['fixtures'][number];
+export type Fit = Job['fit'];
+export type Rim = Job['rim'];
+export type Priors = Job['priors'];
+export type Instruments = Job['instruments'];
+export type Sheet = Job['sheets']['back'];
