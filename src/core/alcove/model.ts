@@ -1,0 +1,97 @@
+import type { Job, Priors, Side } from '../job-file';
+import { type Monomial, polynomialSurface } from '../surface';
+import type { Alcove } from './alcove';
+
+/** One unknown of the adjustment. */
+export interface Parameter {
+  /** stable key, such as `left.bowUp` */
+  name: string;
+  /** in words, such as `left wall: bow up the wall` */
+  label: string;
+  /** standard deviation of the prior (mean 0) in the parameter's own unit; null: a size or position, which has none */
+  priorSd: number | null;
+  /** starting value; for a size also what is drawn while nothing measures it */
+  start: number;
+}
+
+/** The unknowns of an alcove, and how to build the alcove from their values. */
+export interface AlcoveModel {
+  parameters: Parameter[];
+  build(values: ArrayLike<number>): Alcove;
+}
+
+type Part = 'back' | 'left' | 'right' | 'rim' | 'front.left' | 'front.right';
+interface Term { exponents: Monomial; name: string; words: string; prior: keyof Priors | null }
+
+const term = (i: number, j: number, name: string, words: string, prior: keyof Priors | null): Term =>
+  ({ exponents: [i, j], name, words, prior });
+
+/** By the choice of origin and yaw the back wall has neither a constant nor a term in x. */
+const BACK_TERMS = [
+  term(0, 1, 'plumb', 'out of plumb', 'plumb'),
+  term(1, 1, 'twist', 'twist', 'twist'),
+  term(2, 0, 'bowAcross', 'bow across the wall', 'bow'),
+  term(0, 2, 'bowUp', 'bow up the wall', 'bow'),
+];
+const SIDE_TERMS = [
+  term(0, 0, 'position', 'position', null),
+  term(0, 1, 'plumb', 'out of plumb', 'plumb'),
+  term(1, 0, 'square', 'out of square', 'square'),
+  term(1, 1, 'twist', 'twist', 'twist'),
+  term(0, 2, 'bowUp', 'bow up the wall', 'bow'),
+  term(2, 0, 'bowAcross', 'bow across the wall', 'bow'),
+];
+const RIM_TERMS = [
+  term(0, 0, 'height', 'height', null),
+  term(1, 0, 'levelAlong', 'level along the back wall', 'rimLevel'),
+  term(0, 1, 'levelAcross', 'level from back to front', 'rimLevel'),
+  term(2, 0, 'bowAlong', 'bow along the back wall', 'bow'),
+  term(0, 2, 'bowAcross', 'bow from back to front', 'bow'),
+];
+const FRONT_TERMS = [
+  term(0, 0, 'position', 'position', null),
+  term(0, 1, 'plumb', 'out of plumb', 'frontPlumb'),
+];
+
+/** Half of a common alcove's 60 in width: drawn, and marked assumed, until a reading gives the width. */
+const ASSUMED_HALF_WIDTH = 762;
+
+const PARTS: { part: Part; words: string; terms: Term[]; start: (job: Job) => number }[] = [
+  { part: 'back', words: 'back wall', terms: BACK_TERMS, start: () => 0 },
+  { part: 'left', words: 'left wall', terms: SIDE_TERMS, start: () => -ASSUMED_HALF_WIDTH },
+  { part: 'right', words: 'right wall', terms: SIDE_TERMS, start: () => ASSUMED_HALF_WIDTH },
+  { part: 'rim', words: 'rim', terms: RIM_TERMS, start: (job) => job.rim.apronHeight - job.levelAboveFloor },
+  { part: 'front.left', words: 'front edge of the left wall', terms: FRONT_TERMS, start: (job) => job.rim.width },
+  { part: 'front.right', words: 'front edge of the right wall', terms: FRONT_TERMS, start: (job) => job.rim.width },
+];
+
+/** The minimum basis of the design: back 4, each side 6, rim 5, each front edge 2 unknowns. */
+export function alcoveModel(job: Job): AlcoveModel {
+  const parameters: Parameter[] = [];
+  const offset = {} as Record<Part, number>;
+  for (const { part, words, terms, start } of PARTS) {
+    offset[part] = parameters.length;
+    for (const { exponents: [i, j], name, words: what, prior } of terms) {
+      parameters.push({
+        name: `${part}.${name}`,
+        label: `${words}: ${what}`,
+        priorSd: prior === null ? null : job.priors[prior] * 1e-3 ** (i + j),
+        start: prior === null ? start(job) : 0,
+      });
+    }
+  }
+  return {
+    parameters,
+    build(values) {
+      const surface = (part: Part) => {
+        const { terms } = PARTS.find((entry) => entry.part === part)!;
+        return polynomialSurface(terms.map((each) => each.exponents), values, offset[part]);
+      };
+      const front = (side: Side) => surface(`front.${side}`);
+      return {
+        back: surface('back'), left: surface('left'), right: surface('right'), rim: surface('rim'),
+        front: { left: front('left'), right: front('right') },
+      };
+    },
+  };
+}

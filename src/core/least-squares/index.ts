@@ -1,0 +1,4 @@
+export {
+  type LeastSquaresOptions, type LeastSquaresOutcome, type LeastSquaresProblem, type LeastSquaresSolution,
+  solveLeastSquares,
+} from './solve';

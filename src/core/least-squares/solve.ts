@@ -1,0 +1,145 @@
+import { Matrix } from 'ml-matrix';
+import { type Factored, factor } from './linear';
+
+/** A weighted least-squares problem, whitened: every row divided by its standard deviation. */
+export interface LeastSquaresProblem {
+  start: ArrayLike<number>;
+  /**
+   * @param x values of the n unknowns
+   * @returns misfit (observed − predicted)/σ, length m, and the m × n Jacobian of predicted/σ
+   */
+  evaluate(x: Float64Array): { misfit: Float64Array; jacobian: Matrix };
+}
+
+export interface LeastSquaresSolution {
+  /** adjusted unknowns, length n */
+  x: Float64Array;
+  /** whitened misfits at x, length m */
+  misfit: Float64Array;
+  jacobian: Matrix;
+  /** (JᵀJ)⁻¹, n × n: the covariance for unit weight */
+  cofactors: Matrix;
+  /** redundancy number of each row, 0 … 1; they sum to `dof` (Baarda 1968) */
+  redundancy: Float64Array;
+  /** n orthonormal columns spanning the Jacobian's range, m × n: the residual cofactors are I − Q Qᵀ */
+  orthogonal: Matrix;
+  dof: number;
+  /** estimated standard deviation of unit weight; null where dof is 0 */
+  s0: number | null;
+  iterations: number;
+  converged: boolean;
+}
+
+export type LeastSquaresOutcome =
+  | { ok: true; solution: LeastSquaresSolution }
+  | { ok: false; reason: string; /** unit vectors the data say nothing about */ nullSpace: Float64Array[] };
+
+export interface LeastSquaresOptions {
+  maxIterations?: number;
+  /** stop when a step changes the predictions by less than this, relative to the misfit and to the whole signal */
+  tolerance?: number;
+}
+
+const TOLERANCE = 1e-10;
+const SIGNAL_FLOOR = 1e-15;
+
+/**
+ * Gauss–Newton; when a full step does not lower the sum of squares, damped by Levenberg–Marquardt with the
+ * column-scaled diagonal (Nocedal and Wright, Numerical Optimization, 2nd ed. 2006, 10.3) until one does.
+ * On a linear problem the second pass is one step of iterative refinement. Never throws on data; a rank-deficient
+ * problem is refused with the directions that are missing.
+ */
+export function solveLeastSquares(
+  problem: LeastSquaresProblem,
+  { maxIterations = 100, tolerance = TOLERANCE }: LeastSquaresOptions = {},
+): LeastSquaresOutcome {
+  let x = Float64Array.from(problem.start);
+  let { misfit, jacobian } = problem.evaluate(x);
+  let cost = sumOfSquares(misfit);
+  if (!Number.isFinite(cost)) return refused('the starting values give no finite prediction', []);
+  let damping = 0;
+  let iterations = 0;
+  let converged = false;
+
+  while (iterations < maxIterations && !converged) {
+    iterations++;
+    const plain = factor(jacobian);
+    if (plain.nullSpace.length > 0 && damping === 0) {
+      if (iterations === 1) return refused('the data do not determine every unknown', plain.nullSpace);
+      damping = 1e-6;
+    }
+    let accepted = false;
+    for (let attempt = 0; attempt < 60 && !accepted && !converged; attempt++) {
+      const step = damping === 0 ? plain.step(misfit) : dampedStep(jacobian, misfit, damping);
+      const change = predictedChange(jacobian, step);
+      const floor = SIGNAL_FLOOR * predictedChange(jacobian, x);
+      const candidate = x.map((value, j) => value + step[j]!);
+      const next = problem.evaluate(candidate);
+      const nextCost = sumOfSquares(next.misfit);
+      if (nextCost <= cost) {
+        converged = change <= tolerance * Math.sqrt(nextCost) + floor;
+        x = candidate;
+        ({ misfit, jacobian } = next);
+        cost = nextCost;
+        damping = damping < 1e-7 ? 0 : damping / 10;
+        accepted = true;
+      } else {
+        // A rise by rounding alone, at the bottom, is convergence.
+        converged = change <= 1e-7 * Math.sqrt(cost) + floor;
+        damping = damping === 0 ? 1e-3 : damping * 10;
+      }
+    }
+    if (!accepted) break;
+  }
+
+  const factored = factor(jacobian);
+  if (factored.nullSpace.length > 0) return refused('the data do not determine every unknown', factored.nullSpace);
+  return { ok: true, solution: summary(x, misfit, jacobian, factored, iterations, converged) };
+}
+
+function summary(
+  x: Float64Array, misfit: Float64Array, jacobian: Matrix, factored: Factored, iterations: number, converged: boolean,
+): LeastSquaresSolution {
+  const { rows: m, columns: n } = jacobian;
+  const orthogonal = factored.orthogonal();
+  const redundancy = Float64Array.from({ length: m }, (_, i) => {
+    let leverage = 0;
+    for (let j = 0; j < n; j++) leverage += orthogonal.get(i, j) ** 2;
+    return Math.max(0, 1 - leverage);
+  });
+  const dof = m - n;
+  return {
+    x, misfit, jacobian, cofactors: factored.cofactors(), redundancy, orthogonal, dof,
+    s0: dof > 0 ? Math.sqrt(sumOfSquares(misfit) / dof) : null,
+    iterations, converged,
+  };
+}
+
+/** Levenberg–Marquardt step from the stacked system [J; √λ D], D the column lengths. */
+function dampedStep(jacobian: Matrix, misfit: Float64Array, damping: number): Float64Array {
+  const { rows: m, columns: n } = jacobian;
+  const stacked = Matrix.zeros(m + n, n);
+  stacked.setSubMatrix(jacobian, 0, 0);
+  for (let j = 0; j < n; j++) {
+    let sum = 0;
+    for (let i = 0; i < m; i++) sum += jacobian.get(i, j) ** 2;
+    stacked.set(m + j, j, Math.sqrt(damping * (sum || 1)));
+  }
+  const padded = new Float64Array(m + n);
+  padded.set(misfit);
+  return factor(stacked).step(padded);
+}
+
+function predictedChange(jacobian: Matrix, step: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < jacobian.rows; i++) {
+    let row = 0;
+    for (let j = 0; j < jacobian.columns; j++) row += jacobian.get(i, j) * step[j]!;
+    sum += row * row;
+  }
+  return Math.sqrt(sum);
+}
+
+const sumOfSquares = (values: Float64Array): number => values.reduce((sum, value) => sum + value * value, 0);
+
+const refused = (reason: string, nullSpace: Float64Array[]): LeastSquaresOutcome => ({ ok: false, reason, nullSpace });

@@ -1,0 +1,2 @@
+export { type Monomial, polynomialSurface } from './polynomial';
+export type { Surface } from './surface';

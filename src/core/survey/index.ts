@@ -1,0 +1,3 @@
+export { angleSd, gapSd, lengthSd, straightedgeSd, tapeSd } from './instruments';
+export { type Observation, observationsOf } from './observations';
+export { cornerAngle } from './observe';
