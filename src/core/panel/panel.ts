@@ -70,7 +70,10 @@ export interface Panel {
   flat: {
     outline: Point[];
     sheet: { left: number; right: number; bottom: number; top: number };
-    /** end points, in sheet coordinates, of the level line and of the vertical datum u = 0 or the panel's own plumb datum */
+    /**
+     * End points, in sheet coordinates, of the level line v = 0 and of the plumb datum u = `at`: the plumb line on the
+     * back panel; on a side panel the plumb line through its back edge at the level line.
+     */
     levelLine: [Point, Point];
     plumbDatum: { at: number; line: [Point, Point] };
   };

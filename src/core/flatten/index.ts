@@ -1,0 +1,2 @@
+export { developMap } from './develop';
+export { type FlatMap, planeMap, type Region } from './flatMap';

@@ -1,0 +1,10 @@
+export type { AdjustmentReport, NextReading, ReadingReport, Suspect } from './adjust';
+export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport } from './diagnose';
+export * from './job-file';
+export * from './length';
+export type {
+  CutMethod, EdgeName, Gap, Mark, Panel, PanelEdge, PanelHole, PanelName, Point, Problem,
+} from './panel';
+export { Z_95 } from './panel';
+export type { Result } from './result';
+export { solve } from './solve';

@@ -1,0 +1,31 @@
+import type { Point } from './panel';
+
+/** Area of a simple polygon, positive counter-clockwise (shoelace), mm². */
+export function polygonArea(polygon: readonly Point[]): number {
+  let twice = 0;
+  polygon.forEach(([u, v], i) => {
+    const [nextU, nextV] = polygon[(i + 1) % polygon.length]!;
+    twice += u * nextV - nextU * v;
+  });
+  return twice / 2;
+}
+
+/** Distance from a point to a polygon's boundary, positive inside, mm. */
+export function distanceToOutline(point: Point, polygon: readonly Point[]): number {
+  let nearest = Number.POSITIVE_INFINITY;
+  let inside = false;
+  polygon.forEach((a, i) => {
+    const b = polygon[(i + 1) % polygon.length]!;
+    nearest = Math.min(nearest, distanceToSegment(point, a, b));
+    const crosses = a[1] > point[1] !== b[1] > point[1];
+    if (crosses && point[0] < a[0] + ((point[1] - a[1]) / (b[1] - a[1])) * (b[0] - a[0])) inside = !inside;
+  });
+  return inside ? nearest : -nearest;
+}
+
+function distanceToSegment([u, v]: Point, [au, av]: Point, [bu, bv]: Point): number {
+  const du = bu - au;
+  const dv = bv - av;
+  const share = Math.min(1, Math.max(0, ((u - au) * du + (v - av) * dv) / (du * du + dv * dv || 1)));
+  return Math.hypot(u - au - share * du, v - av - share * dv);
+}

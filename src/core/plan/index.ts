@@ -1,0 +1,2 @@
+export { candidateReadings } from './candidates';
+export { nextReading } from './nextReading';
