@@ -1,0 +1,12 @@
+export { adjustedAlcove } from './adjustedAlcove';
+export { exactValue, gapFromLine, type Unread } from './exactValue';
+export { fullPlan, type PlanOptions } from './fullPlan';
+export { mirrored, mirroredJob, mirroredReading } from './mirror';
+export { eachValue, instrumentSd, noisy, withBlunder, withSd, writtenDown } from './noise';
+export { plausibleAlcove } from './plausible';
+export { cornerPoint, frontPoint, onWall, type Point3 } from './points';
+export { type Random, randomFrom } from './random';
+export { jobWith } from './testJob';
+export { frontAt, type Hump, rimAt, type TrueAlcove, type TrueSide, wallAt } from './trueAlcove';
+export { type Build, trueEdge } from './trueEdge';
+export { outlineDistance, trueOutline, uprightEdges } from './trueOutline';
