@@ -9,29 +9,32 @@ export interface PlanOptions {
   top?: number;
   /** for the plumb lines' distances from the wall */
   seed?: number;
+  /** stations and heights lie on multiples of this, mm */
+  grid?: number;
 }
 
 const SIDES: Side[] = ['left', 'right'];
 const WALLS: WallName[] = ['back', 'left', 'right'];
 
 /**
- * A thorough survey with exact values: enough that every coefficient follows without priors, with some checks. Stations
- * and heights are whole tens of mm inside the panelled area.
+ * A thorough survey with exact values: enough that every coefficient follows without priors, with some checks.
  */
-export function fullPlan(alcove: TrueAlcove, { top = 980, seed = 1 }: PlanOptions = {}): Reading[] {
+export function fullPlan(alcove: TrueAlcove, { top = 980, seed = 1, grid = 10 }: PlanOptions = {}): Reading[] {
   const random = randomFrom(seed);
-  const low = tens(rimAt(alcove, 0, 0) + 80);
-  const high = tens(top - 60);
-  const half = tens(Math.min(-cornerPoint(alcove, 'left', 0)[0], cornerPoint(alcove, 'right', 0)[0]) - 100);
-  const out = tens(Math.min(frontAt(alcove, 'left', 0), frontAt(alcove, 'right', 0)) - 60);
-  const stations = (wall: WallName): number[] => (wall === 'back' ? [-half, 0, half] : [60, tens((60 + out) / 2), out]);
+  const onGrid = (value: number): number => Number((grid * Math.round(value / grid)).toFixed(6));
+  const low = onGrid(rimAt(alcove, 0, 0) + 80);
+  const high = onGrid(top - 60);
+  const half = onGrid(Math.min(-cornerPoint(alcove, 'left', 0)[0], cornerPoint(alcove, 'right', 0)[0]) - 100);
+  const out = onGrid(Math.min(frontAt(alcove, 'left', 0), frontAt(alcove, 'right', 0)) - 60);
+  const near = onGrid(60);
+  const stations = (wall: WallName): number[] => (wall === 'back' ? [-half, 0, half] : [near, onGrid((near + out) / 2), out]);
   const heights = (count: number): number[] =>
-    Array.from({ length: count }, (_, i) => tens(low + ((high - low) * i) / (count - 1)));
+    Array.from({ length: count }, (_, i) => onGrid(low + ((high - low) * i) / (count - 1)));
 
   const readings: Reading[] = [];
   const take = (id: string, unread: Unread extends infer U ? (U extends Unread ? Omit<U, 'id'> : never) : never): void => {
-    const withId = { ...unread, id } as Unread;
-    readings.push({ ...withId, value: exactValue(alcove, withId) } as Reading);
+    const named = { id, ...unread } as Unread;
+    readings.push({ ...named, value: exactValue(alcove, named) } as Reading);
   };
 
   for (const side of SIDES) {
@@ -50,7 +53,7 @@ export function fullPlan(alcove: TrueAlcove, { top = 980, seed = 1 }: PlanOption
   }
   heights(3).forEach((height, i) => {
     take(`span-${i + 1}-out`, { kind: 'span', height, at: out });
-    if (i !== 1) take(`span-${i + 1}-in`, { kind: 'span', height, at: 60 });
+    if (i !== 1) take(`span-${i + 1}-in`, { kind: 'span', height, at: near });
   });
   for (const wall of WALLS) {
     const [first, middle, last] = stations(wall) as [number, number, number];
@@ -61,7 +64,7 @@ export function fullPlan(alcove: TrueAlcove, { top = 980, seed = 1 }: PlanOption
   }
   for (const side of SIDES) {
     [low, high].forEach((height, i) => take(`square-${side}-${i + 1}`,
-      { kind: 'square', side, height, alongBack: 600, alongSide: Math.min(out - 20, 640) }));
+      { kind: 'square', side, height, alongBack: onGrid(600), alongSide: onGrid(Math.min(out - 20, 640)) }));
     take(`angle-${side}`, { kind: 'angle', side, height: 0 });
     heights(3).forEach((height, i) => take(`depth-${side}-${i + 1}`, { kind: 'depth', wall: side, height }));
     const other = side === 'left' ? 'right' : 'left';
@@ -69,5 +72,3 @@ export function fullPlan(alcove: TrueAlcove, { top = 980, seed = 1 }: PlanOption
   }
   return readings;
 }
-
-const tens = (value: number): number => 10 * Math.round(value / 10);

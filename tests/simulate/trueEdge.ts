@@ -52,8 +52,8 @@ const facesOf = (alcove: TrueAlcove, fit: Fit, side: Side, z: number, v: number)
   bothFaces(fit).map((face) => wallAt(alcove, side, z, v) + (side === 'left' ? face : -face));
 
 /** Rise of the rim over its plane where it rolls over to the apron; the profile's last point lies at the apron's face. */
-function contour({ profile, width }: Rim, z: number): number {
-  const points = profile.map(([outward, rise]) => [width - profile.at(-1)![0] + outward, rise] as const);
+function contour(rim: Rim, z: number): number {
+  const points = contourPoints(rim);
   const next = points.findIndex(([at]) => at >= z);
   if (points.length === 0) return 0;
   if (next === -1) return points.at(-1)![1];
@@ -61,3 +61,7 @@ function contour({ profile, width }: Rim, z: number): number {
   const [[z0, low], [z1, high]] = [points[next - 1]!, points[next]!];
   return low + ((high - low) * (z - z0)) / (z1 - z0);
 }
+
+/** Corners of the rim's contour as [z, rise]. */
+export const contourPoints = ({ profile, width }: Rim): [z: number, rise: number][] =>
+  profile.map(([outward, rise]) => [width - profile.at(-1)![0] + outward, rise]);

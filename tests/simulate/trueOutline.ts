@@ -1,13 +1,13 @@
 import type { EdgeName, PanelName, Point } from '../../src/core/panel';
 import { bisect } from './bisect';
 import type { TrueAlcove } from './trueAlcove';
-import { type Build, trueEdge } from './trueEdge';
+import { type Build, contourPoints, trueEdge } from './trueEdge';
 
 /** Edges of a panel at low u and at high u. */
 export const uprightEdges = (panel: PanelName): [EdgeName, EdgeName] =>
   panel === 'back' ? ['left', 'right'] : ['back', 'front'];
 
-/** True outline of a panel, counter-clockwise in (u, v), `perEdge` points an edge. */
+/** True outline of a panel, counter-clockwise in (u, v): `perEdge` points an edge and the corners of the rim's contour. */
 export function trueOutline(alcove: TrueAlcove, build: Build, panel: PanelName, perEdge = 64): Point[] {
   const [lower, upper] = uprightEdges(panel);
   const upright = (edge: EdgeName, v: number): number => trueEdge(alcove, build, panel, edge, v);
@@ -15,8 +15,10 @@ export function trueOutline(alcove: TrueAlcove, build: Build, panel: PanelName, 
   const foot = (edge: EdgeName): number => bisect((v) => v - rim(upright(edge, v)), -2400, build.fit.top);
   const [lowFoot, highFoot] = [foot(lower), foot(upper)];
   const top = build.fit.top;
+  const [from, to] = [upright(lower, lowFoot), upright(upper, highFoot)];
+  const kinks = panel === 'back' ? [] : contourPoints(build.rim).map(([z]) => z).filter((z) => z > from && z < to);
   return [
-    ...steps(upright(lower, lowFoot), upright(upper, highFoot), perEdge).map((u): Point => [u, rim(u)]),
+    ...[...steps(from, to, perEdge), ...kinks].sort((a, b) => a - b).map((u): Point => [u, rim(u)]),
     ...steps(highFoot, top, perEdge).map((v): Point => [upright(upper, v), v]),
     ...steps(upright(upper, top), upright(lower, top), perEdge).map((u): Point => [u, top]),
     ...steps(top, lowFoot, perEdge).map((v): Point => [upright(lower, v), v]),

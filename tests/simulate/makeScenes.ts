@@ -1,0 +1,13 @@
+// Writes the demo jobs of scenes.ts to scenes/: npx tsx tests/simulate/makeScenes.ts
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { parseJob } from '../../src/core/job-file';
+import { scenes } from './scenes';
+
+const folder = fileURLToPath(new URL('../../scenes/', import.meta.url));
+mkdirSync(folder, { recursive: true });
+for (const { file, job } of scenes) {
+  const parsed = parseJob(job);
+  if (!parsed.ok) throw new Error(`${file}: ${parsed.faults.map(({ path, message }) => `${path} ${message}`).join('; ')}`);
+  writeFileSync(folder + file, `${JSON.stringify(job, null, 2)}\n`);
+}
