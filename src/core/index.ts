@@ -3,7 +3,16 @@ export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport }
 export * from './job-file';
 export * from './length';
 export type {
-  CutMethod, EdgeName, Gap, Mark, Panel, PanelEdge, PanelHole, PanelName, Point, Problem,
+  CutMethod,
+  EdgeName,
+  Gap,
+  Mark,
+  Panel,
+  PanelEdge,
+  PanelHole,
+  PanelName,
+  Point,
+  Problem,
 } from './panel';
 export { Z_95 } from './panel';
 export type { Result } from './result';

@@ -1,4 +1,11 @@
-import { type Adjustment, type AdjustmentReport, adjust, assumedParameters, findSuspect, readingReports } from './adjust';
+import {
+  type Adjustment,
+  type AdjustmentReport,
+  adjust,
+  assumedParameters,
+  findSuspect,
+  readingReports,
+} from './adjust';
 import { diagnose } from './diagnose';
 import type { Job, WallName } from './job-file';
 import { fitPanel, holeProblems, type Panel, type Problem } from './panel';
@@ -43,7 +50,10 @@ function adjustmentReport(adjustment: Adjustment, job: Job): AdjustmentReport {
     next: nextReading(adjustment, job),
     assumed: model.parameters.filter((_, j) => assumed[j]).map(({ label }) => label),
     parameters: model.parameters.map(({ name }, j) => ({
-      name, value: solution.x[j]!, sd: Math.sqrt(covariance.get(j, j)), assumed: assumed[j]!,
+      name,
+      value: solution.x[j]!,
+      sd: Math.sqrt(covariance.get(j, j)),
+      assumed: assumed[j]!,
     })),
   };
 }

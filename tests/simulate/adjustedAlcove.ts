@@ -10,8 +10,12 @@ export function adjustedAlcove({ adjustment }: Pick<Result, 'adjustment'>): True
     return value;
   };
   const side = (name: string): TrueSide => ({
-    c: of(`${name}.position`), y: of(`${name}.plumb`), z: of(`${name}.square`),
-    yz: of(`${name}.twist`), yy: of(`${name}.bowUp`), zz: of(`${name}.bowAcross`),
+    c: of(`${name}.position`),
+    y: of(`${name}.plumb`),
+    z: of(`${name}.square`),
+    yz: of(`${name}.twist`),
+    yy: of(`${name}.bowUp`),
+    zz: of(`${name}.bowAcross`),
   });
   const front = (name: string) => ({ f0: of(`front.${name}.position`), f1: of(`front.${name}.plumb`) });
   return {
@@ -19,7 +23,11 @@ export function adjustedAlcove({ adjustment }: Pick<Result, 'adjustment'>): True
     left: side('left'),
     right: side('right'),
     rim: {
-      c: of('rim.height'), x: of('rim.levelAlong'), z: of('rim.levelAcross'), xx: of('rim.bowAlong'), zz: of('rim.bowAcross'),
+      c: of('rim.height'),
+      x: of('rim.levelAlong'),
+      z: of('rim.levelAcross'),
+      xx: of('rim.bowAlong'),
+      zz: of('rim.bowAcross'),
     },
     front: { left: front('left'), right: front('right') },
     humps: [],

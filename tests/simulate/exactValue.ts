@@ -22,14 +22,20 @@ export function exactValue(alcove: TrueAlcove, reading: Unread): number {
     case 'square':
       return distance3(
         awayFromCorner(alcove, reading.side, 'back', reading.height, reading.alongBack),
-        awayFromCorner(alcove, reading.side, reading.side, reading.height, reading.alongSide));
+        awayFromCorner(alcove, reading.side, reading.side, reading.height, reading.alongSide),
+      );
     case 'angle':
       return cornerDegrees(alcove, reading.side, reading.height);
     case 'diagonal':
       return distance3(
-        cornerPoint(alcove, reading.from.side, reading.from.height), cornerPoint(alcove, reading.to.side, reading.to.height));
+        cornerPoint(alcove, reading.from.side, reading.from.height),
+        cornerPoint(alcove, reading.to.side, reading.to.height),
+      );
     case 'depth':
-      return distance3(cornerPoint(alcove, reading.wall, reading.height), frontPoint(alcove, reading.wall, reading.height));
+      return distance3(
+        cornerPoint(alcove, reading.wall, reading.height),
+        frontPoint(alcove, reading.wall, reading.height),
+      );
   }
 }
 

@@ -27,12 +27,16 @@ export function fullPlan(alcove: TrueAlcove, { top = 980, seed = 1, grid = 10 }:
   const half = onGrid(Math.min(-cornerPoint(alcove, 'left', 0)[0], cornerPoint(alcove, 'right', 0)[0]) - 100);
   const out = onGrid(Math.min(frontAt(alcove, 'left', 0), frontAt(alcove, 'right', 0)) - 60);
   const near = onGrid(60);
-  const stations = (wall: WallName): number[] => (wall === 'back' ? [-half, 0, half] : [near, onGrid((near + out) / 2), out]);
+  const stations = (wall: WallName): number[] =>
+    wall === 'back' ? [-half, 0, half] : [near, onGrid((near + out) / 2), out];
   const heights = (count: number): number[] =>
     Array.from({ length: count }, (_, i) => onGrid(low + ((high - low) * i) / (count - 1)));
 
   const readings: Reading[] = [];
-  const take = (id: string, unread: Unread extends infer U ? (U extends Unread ? Omit<U, 'id'> : never) : never): void => {
+  const take = (
+    id: string,
+    unread: Unread extends infer U ? (U extends Unread ? Omit<U, 'id'> : never) : never,
+  ): void => {
     const named = { id, ...unread } as Unread;
     readings.push({ ...named, value: exactValue(alcove, named) } as Reading);
   };
@@ -57,14 +61,31 @@ export function fullPlan(alcove: TrueAlcove, { top = 980, seed = 1, grid = 10 }:
   });
   for (const wall of WALLS) {
     const [first, middle, last] = stations(wall) as [number, number, number];
-    [low, high].forEach((height, i) => take(`straight-${wall}-level-${i + 1}`,
-      { kind: 'straightedge', wall, from: { at: first, height }, to: { at: last, height } }));
-    take(`straight-${wall}-upright`,
-      { kind: 'straightedge', wall, from: { at: middle, height: low }, to: { at: middle, height: high } });
+    [low, high].forEach((height, i) =>
+      take(`straight-${wall}-level-${i + 1}`, {
+        kind: 'straightedge',
+        wall,
+        from: { at: first, height },
+        to: { at: last, height },
+      }),
+    );
+    take(`straight-${wall}-upright`, {
+      kind: 'straightedge',
+      wall,
+      from: { at: middle, height: low },
+      to: { at: middle, height: high },
+    });
   }
   for (const side of SIDES) {
-    [low, high].forEach((height, i) => take(`square-${side}-${i + 1}`,
-      { kind: 'square', side, height, alongBack: onGrid(600), alongSide: onGrid(Math.min(out - 20, 640)) }));
+    [low, high].forEach((height, i) =>
+      take(`square-${side}-${i + 1}`, {
+        kind: 'square',
+        side,
+        height,
+        alongBack: onGrid(600),
+        alongSide: onGrid(Math.min(out - 20, 640)),
+      }),
+    );
     take(`angle-${side}`, { kind: 'angle', side, height: 0 });
     heights(3).forEach((height, i) => take(`depth-${side}-${i + 1}`, { kind: 'depth', wall: side, height }));
     const other = side === 'left' ? 'right' : 'left';

@@ -8,6 +8,7 @@ const folder = fileURLToPath(new URL('../../scenes/', import.meta.url));
 mkdirSync(folder, { recursive: true });
 for (const { file, job } of scenes) {
   const parsed = parseJob(job);
-  if (!parsed.ok) throw new Error(`${file}: ${parsed.faults.map(({ path, message }) => `${path} ${message}`).join('; ')}`);
+  if (!parsed.ok)
+    throw new Error(`${file}: ${parsed.faults.map(({ path, message }) => `${path} ${message}`).join('; ')}`);
   writeFileSync(folder + file, `${JSON.stringify(job, null, 2)}\n`);
 }

@@ -4,9 +4,12 @@ import { randomFrom } from './random';
 /** Instrument's standard deviation (1 sigma) by design section 3: mm, degrees for an angle. */
 export function instrumentSd(reading: Reading): number {
   switch (reading.kind) {
-    case 'plumb': return 0.5;
-    case 'straightedge': return 0.4;
-    case 'angle': return 0.1;
+    case 'plumb':
+      return 0.5;
+    case 'straightedge':
+      return 0.4;
+    case 'angle':
+      return 0.1;
     default: {
       if (reading.instrument === 'laser') return 1;
       const metres = Math.ceil(reading.value / 1000 || 1);
@@ -17,10 +20,15 @@ export function instrumentSd(reading: Reading): number {
 }
 
 /** The same readings with each value passed through `change`; a plumb reading's gaps one by one. */
-export function eachValue(readings: Reading[], change: (value: number, reading: Reading, gap: number) => number): Reading[] {
-  return readings.map((reading) => (reading.kind === 'plumb'
-    ? { ...reading, gaps: reading.gaps.map((gap, i) => ({ ...gap, value: change(gap.value, reading, i) })) }
-    : { ...reading, value: change(reading.value, reading, 0) }));
+export function eachValue(
+  readings: Reading[],
+  change: (value: number, reading: Reading, gap: number) => number,
+): Reading[] {
+  return readings.map((reading) =>
+    reading.kind === 'plumb'
+      ? { ...reading, gaps: reading.gaps.map((gap, i) => ({ ...gap, value: change(gap.value, reading, i) })) }
+      : { ...reading, value: change(reading.value, reading, 0) },
+  );
 }
 
 /** Readings with normal errors of their own or their instrument's standard deviation. */

@@ -23,11 +23,20 @@ export const frontPoint = (alcove: TrueAlcove, side: Side, height: number): Poin
   onWall(alcove, side, frontAt(alcove, side, height), height);
 
 /** The point of a wall at a straight distance from a corner, in the level section through it. */
-export function awayFromCorner(alcove: TrueAlcove, side: Side, wall: 'back' | Side, height: number, away: number): Point3 {
+export function awayFromCorner(
+  alcove: TrueAlcove,
+  side: Side,
+  wall: 'back' | Side,
+  height: number,
+  away: number,
+): Point3 {
   const corner = cornerPoint(alcove, side, height);
   const towards = wall === 'back' ? (side === 'left' ? 1 : -1) : 1;
   const start = wall === 'back' ? corner[0] : corner[2];
   const step = bisect(
-    (step) => distance3(corner, onWall(alcove, wall, start + towards * step, height)) - away, away / 2, away + 1e-6);
+    (step) => distance3(corner, onWall(alcove, wall, start + towards * step, height)) - away,
+    away / 2,
+    away + 1e-6,
+  );
   return onWall(alcove, wall, start + towards * step, height);
 }

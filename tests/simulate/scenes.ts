@@ -4,7 +4,11 @@ import { writtenDown } from './noise';
 import type { TrueAlcove } from './trueAlcove';
 
 /** A demo job and the alcove it was measured in. */
-export interface Scene { file: string; alcove: TrueAlcove; job: JobInput }
+export interface Scene {
+  file: string;
+  alcove: TrueAlcove;
+  job: JobInput;
+}
 
 const inches = (value: number): number => Number((25.4 * value).toFixed(3));
 
@@ -40,60 +44,141 @@ const showerBase: TrueAlcove = {
  * a tape shows.
  */
 export const scenes: Scene[] = [
-  scene('nearly-true', nearlyTrue, { seed: 1, top: inches(36), display: 'in' }, {
-    name: 'Quillmarsh Row 4: hall bath, nearly true',
-    levelAboveFloor: inches(49),
-    rim: {
-      kind: 'tub', width: inches(30), apronHeight: inches(19.5),
-      profile: [[0, 0], [10, -0.8], [20, -3.4], [26, -7], [30, -12]],
+  scene(
+    'nearly-true',
+    nearlyTrue,
+    { seed: 1, top: inches(36), display: 'in' },
+    {
+      name: 'Quillmarsh Row 4: hall bath, nearly true',
+      levelAboveFloor: inches(49),
+      rim: {
+        kind: 'tub',
+        width: inches(30),
+        apronHeight: inches(19.5),
+        profile: [
+          [0, 0],
+          [10, -0.8],
+          [20, -3.4],
+          [26, -7],
+          [30, -12],
+        ],
+      },
+      fixtures: [
+        { id: 'valve', kind: 'valve', wall: 'right', aboveRim: inches(13), fromBack: inches(15), hole: inches(4) },
+        { id: 'spout', kind: 'spout', wall: 'right', aboveRim: inches(5), fromBack: inches(15), hole: inches(1.25) },
+        {
+          id: 'shower head',
+          kind: 'shower-head',
+          wall: 'right',
+          aboveRim: inches(58),
+          fromBack: inches(15),
+          hole: inches(1.25),
+        },
+      ],
+      fit: { wetWall: 'right', thickness: inches(0.25), top: inches(36) },
+      sheets: {
+        back: { width: inches(62), height: inches(96) },
+        left: { width: inches(32), height: inches(96) },
+        right: { width: inches(32), height: inches(96) },
+      },
     },
-    fixtures: [
-      { id: 'valve', kind: 'valve', wall: 'right', aboveRim: inches(13), fromBack: inches(15), hole: inches(4) },
-      { id: 'spout', kind: 'spout', wall: 'right', aboveRim: inches(5), fromBack: inches(15), hole: inches(1.25) },
-      { id: 'shower head', kind: 'shower-head', wall: 'right', aboveRim: inches(58), fromBack: inches(15), hole: inches(1.25) },
-    ],
-    fit: { wetWall: 'right', thickness: inches(0.25), top: inches(36) },
-    sheets: {
-      back: { width: inches(62), height: inches(96) },
-      left: { width: inches(32), height: inches(96) },
-      right: { width: inches(32), height: inches(96) },
+  ),
+  scene(
+    'skewed-bowed-wet-wall',
+    skewed,
+    { seed: 2, top: inches(38), display: 'in' },
+    {
+      name: 'Vexleigh 12: upstairs bath, skewed, wet wall bowed',
+      levelAboveFloor: inches(49),
+      rim: {
+        kind: 'tub',
+        width: inches(29.75),
+        apronHeight: inches(19.5),
+        profile: [
+          [0, 0],
+          [12, -1.1],
+          [22, -4],
+          [30, -9],
+          [36, -16],
+        ],
+      },
+      fixtures: [
+        {
+          id: 'valve',
+          kind: 'valve',
+          wall: 'right',
+          aboveRim: inches(12.5),
+          fromBack: inches(15.5),
+          fromBackOf: 'wall',
+          hole: inches(3.75),
+        },
+        {
+          id: 'spout',
+          kind: 'spout',
+          wall: 'right',
+          aboveRim: inches(4.5),
+          fromBack: inches(15.25),
+          fromBackOf: 'wall',
+          hole: inches(1.25),
+        },
+        {
+          id: 'shower head',
+          kind: 'shower-head',
+          wall: 'right',
+          aboveRim: inches(60),
+          fromBack: inches(15.5),
+          fromBackOf: 'wall',
+          hole: inches(1.25),
+        },
+        {
+          id: 'grab bar, left end',
+          kind: 'grab-bar',
+          wall: 'back',
+          aboveRim: inches(14.5),
+          fromPlumbLine: inches(-12),
+          hole: inches(1),
+        },
+        {
+          id: 'grab bar, right end',
+          kind: 'grab-bar',
+          wall: 'back',
+          aboveRim: inches(14.5),
+          fromPlumbLine: inches(12),
+          hole: inches(1),
+        },
+      ],
+      fit: { wetWall: 'right', thickness: inches(0.125), flexible: true, top: inches(38) },
+      sheets: {
+        back: { width: inches(62), height: inches(96) },
+        left: { width: inches(32), height: inches(96) },
+        right: { width: inches(32), height: inches(96) },
+      },
     },
-  }),
-  scene('skewed-bowed-wet-wall', skewed, { seed: 2, top: inches(38), display: 'in' }, {
-    name: 'Vexleigh 12: upstairs bath, skewed, wet wall bowed',
-    levelAboveFloor: inches(49),
-    rim: {
-      kind: 'tub', width: inches(29.75), apronHeight: inches(19.5),
-      profile: [[0, 0], [12, -1.1], [22, -4], [30, -9], [36, -16]],
+    (readings) => afterAnInchMisread(readings, 'corner-right-2'),
+  ),
+  scene(
+    'shower-base-one-wall-out',
+    showerBase,
+    { seed: 3, top: 1000, display: 'mm' },
+    {
+      name: 'Ostrigg House, flat 7: shower base, left wall far out of plumb',
+      levelAboveFloor: 1200,
+      rim: { kind: 'shower-base', width: 900, apronHeight: 90, profile: [] },
+      fixtures: [
+        { id: 'valve', kind: 'valve', wall: 'right', aboveRim: 1080, fromBack: 450, hole: 110 },
+        { id: 'hand shower', kind: 'hand-shower', wall: 'right', aboveRim: 1080, fromBack: 250, hole: 30 },
+        { id: 'shower head', kind: 'shower-head', wall: 'right', aboveRim: 1960, fromBack: 450, hole: 30 },
+        { id: 'grab bar, lower end', kind: 'grab-bar', wall: 'left', aboveRim: 780, fromBack: 350, hole: 25 },
+        { id: 'grab bar, upper end', kind: 'grab-bar', wall: 'left', aboveRim: 1280, fromBack: 350, hole: 25 },
+      ],
+      fit: { wetWall: 'right', thickness: 8, bed: 3, cornerJoint: 3, rimJoint: 4, top: 1000, markTolerance: 0.5 },
+      sheets: {
+        back: { width: 1250, height: 2400 },
+        left: { width: 950, height: 2400 },
+        right: { width: 950, height: 2400 },
+      },
     },
-    fixtures: [
-      { id: 'valve', kind: 'valve', wall: 'right', aboveRim: inches(12.5), fromBack: inches(15.5), fromBackOf: 'wall', hole: inches(3.75) },
-      { id: 'spout', kind: 'spout', wall: 'right', aboveRim: inches(4.5), fromBack: inches(15.25), fromBackOf: 'wall', hole: inches(1.25) },
-      { id: 'shower head', kind: 'shower-head', wall: 'right', aboveRim: inches(60), fromBack: inches(15.5), fromBackOf: 'wall', hole: inches(1.25) },
-      { id: 'grab bar, left end', kind: 'grab-bar', wall: 'back', aboveRim: inches(14.5), fromPlumbLine: inches(-12), hole: inches(1) },
-      { id: 'grab bar, right end', kind: 'grab-bar', wall: 'back', aboveRim: inches(14.5), fromPlumbLine: inches(12), hole: inches(1) },
-    ],
-    fit: { wetWall: 'right', thickness: inches(0.125), flexible: true, top: inches(38) },
-    sheets: {
-      back: { width: inches(62), height: inches(96) },
-      left: { width: inches(32), height: inches(96) },
-      right: { width: inches(32), height: inches(96) },
-    },
-  }, (readings) => afterAnInchMisread(readings, 'corner-right-2')),
-  scene('shower-base-one-wall-out', showerBase, { seed: 3, top: 1000, display: 'mm' }, {
-    name: 'Ostrigg House, flat 7: shower base, left wall far out of plumb',
-    levelAboveFloor: 1200,
-    rim: { kind: 'shower-base', width: 900, apronHeight: 90, profile: [] },
-    fixtures: [
-      { id: 'valve', kind: 'valve', wall: 'right', aboveRim: 1080, fromBack: 450, hole: 110 },
-      { id: 'hand shower', kind: 'hand-shower', wall: 'right', aboveRim: 1080, fromBack: 250, hole: 30 },
-      { id: 'shower head', kind: 'shower-head', wall: 'right', aboveRim: 1960, fromBack: 450, hole: 30 },
-      { id: 'grab bar, lower end', kind: 'grab-bar', wall: 'left', aboveRim: 780, fromBack: 350, hole: 25 },
-      { id: 'grab bar, upper end', kind: 'grab-bar', wall: 'left', aboveRim: 1280, fromBack: 350, hole: 25 },
-    ],
-    fit: { wetWall: 'right', thickness: 8, bed: 3, cornerJoint: 3, rimJoint: 4, top: 1000, markTolerance: 0.5 },
-    sheets: { back: { width: 1250, height: 2400 }, left: { width: 950, height: 2400 }, right: { width: 950, height: 2400 } },
-  }),
+  ),
 ];
 
 function scene(
@@ -105,7 +190,11 @@ function scene(
 ): Scene {
   const grid = display === 'in' ? 25.4 : 10;
   const readings = retake(writtenDown(fullPlan(alcove, { top, seed, grid }), display, seed));
-  return { file: `${file}.json`, alcove, job: { format: 'nookwright-job', version: 1, name, display, ...choices, readings } };
+  return {
+    file: `${file}.json`,
+    alcove,
+    job: { format: 'nookwright-job', version: 1, name, display, ...choices, readings },
+  };
 }
 
 /** A first try at a reading, an inch long, kept beside the one that replaced it. */
@@ -113,7 +202,10 @@ function afterAnInchMisread(readings: Reading[], id: string): Reading[] {
   return readings.flatMap((reading): Reading[] => {
     if (reading.id !== id || reading.kind === 'plumb') return [reading];
     const misread: Reading = {
-      ...reading, id: `${id}-misread`, value: Number((reading.value + 25.4).toFixed(5)), off: true,
+      ...reading,
+      id: `${id}-misread`,
+      value: Number((reading.value + 25.4).toFixed(5)),
+      off: true,
       note: 'Read an inch long; taken again.',
     };
     return [misread, reading];

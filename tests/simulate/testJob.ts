@@ -7,7 +7,9 @@ export function jobWith(readings: Reading[], choices: Partial<JobInput> = {}): J
     version: 1,
     readings,
     sheets: {
-      back: { width: 1830, height: 2440 }, left: { width: 915, height: 2440 }, right: { width: 915, height: 2440 },
+      back: { width: 1830, height: 2440 },
+      left: { width: 915, height: 2440 },
+      right: { width: 915, height: 2440 },
     },
     ...choices,
   } satisfies JobInput);

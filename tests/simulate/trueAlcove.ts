@@ -1,10 +1,23 @@
 import type { Side, WallName } from '../../src/core/job-file';
 
 /** Coefficients of x = c + y·y + z·z + yz·yz + yy·y² + zz·z², mm. */
-export interface TrueSide { c: number; y: number; z: number; yz: number; yy: number; zz: number }
+export interface TrueSide {
+  c: number;
+  y: number;
+  z: number;
+  yz: number;
+  yy: number;
+  zz: number;
+}
 
 /** A swelling of a wall: rise·exp(−r²/2radius²) towards the room about a station, mm; a hollow has a negative rise. */
-export interface Hump { wall: WallName; at: number; height: number; rise: number; radius: number }
+export interface Hump {
+  wall: WallName;
+  at: number;
+  height: number;
+  rise: number;
+  radius: number;
+}
 
 /** An alcove known exactly, in the frame of the control lines, mm. */
 export interface TrueAlcove {

@@ -4,7 +4,10 @@ import { bisect } from './bisect';
 import { frontAt, rimAt, type TrueAlcove, wallAt } from './trueAlcove';
 
 /** What of a job decides where panels end. */
-export interface Build { fit: Fit; rim: Rim }
+export interface Build {
+  fit: Fit;
+  rim: Rim;
+}
 
 /** Farther than any edge lies from the origin, mm. */
 const FAR = 2500;
@@ -29,19 +32,28 @@ function backPanelSide(alcove: TrueAlcove, fit: Fit, side: Side, v: number): num
 
 function sidePanelBack(alcove: TrueAlcove, fit: Fit, side: Side, v: number): number {
   const backPanelFace = fit.bed + fit.thickness;
-  return bisect((z) => {
-    const limits = facesOf(alcove, fit, side, z, v).map((x) => wallAt(alcove, 'back', x, v) + backPanelFace);
-    return z - Math.max(...limits) - fit.cornerJoint;
-  }, -FAR, FAR);
+  return bisect(
+    (z) => {
+      const limits = facesOf(alcove, fit, side, z, v).map((x) => wallAt(alcove, 'back', x, v) + backPanelFace);
+      return z - Math.max(...limits) - fit.cornerJoint;
+    },
+    -FAR,
+    FAR,
+  );
 }
 
 function bottom(alcove: TrueAlcove, { fit, rim }: Build, panel: PanelName, u: number): number {
-  return bisect((v) => {
-    const faces = panel === 'back'
-      ? bothFaces(fit).map((face) => [u, wallAt(alcove, 'back', u, v) + face] as const)
-      : facesOf(alcove, fit, panel, u, v).map((x) => [x, u] as const);
-    return v - Math.max(...faces.map(([x, z]) => rimAt(alcove, x, z) + contour(rim, z))) - fit.rimJoint;
-  }, -FAR, FAR);
+  return bisect(
+    (v) => {
+      const faces =
+        panel === 'back'
+          ? bothFaces(fit).map((face) => [u, wallAt(alcove, 'back', u, v) + face] as const)
+          : facesOf(alcove, fit, panel, u, v).map((x) => [x, u] as const);
+      return v - Math.max(...faces.map(([x, z]) => rimAt(alcove, x, z) + contour(rim, z))) - fit.rimJoint;
+    },
+    -FAR,
+    FAR,
+  );
 }
 
 /** Distances of a panel's two faces from its wall. */

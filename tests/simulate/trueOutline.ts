@@ -16,7 +16,12 @@ export function trueOutline(alcove: TrueAlcove, build: Build, panel: PanelName, 
   const [lowFoot, highFoot] = [foot(lower), foot(upper)];
   const top = build.fit.top;
   const [from, to] = [upright(lower, lowFoot), upright(upper, highFoot)];
-  const kinks = panel === 'back' ? [] : contourPoints(build.rim).map(([z]) => z).filter((z) => z > from && z < to);
+  const kinks =
+    panel === 'back'
+      ? []
+      : contourPoints(build.rim)
+          .map(([z]) => z)
+          .filter((z) => z > from && z < to);
   return [
     ...[...steps(from, to, perEdge), ...kinks].sort((a, b) => a - b).map((u): Point => [u, rim(u)]),
     ...steps(highFoot, top, perEdge).map((v): Point => [upright(upper, v), v]),
@@ -35,8 +40,11 @@ export function outlineDistance(a: readonly Point[], b: readonly Point[]): numbe
 }
 
 function farthest(points: readonly Point[], outline: readonly Point[]): number {
-  return Math.max(...points.map((point) => Math.min(...outline.map((from, i) =>
-    distanceToSegment(point, from, outline[(i + 1) % outline.length]!)))));
+  return Math.max(
+    ...points.map((point) =>
+      Math.min(...outline.map((from, i) => distanceToSegment(point, from, outline[(i + 1) % outline.length]!))),
+    ),
+  );
 }
 
 function distanceToSegment([u, v]: Point, [au, av]: Point, [bu, bv]: Point): number {

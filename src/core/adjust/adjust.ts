@@ -2,7 +2,12 @@ import { Matrix } from 'ml-matrix';
 import { type Alcove, type AlcoveModel, alcoveModel } from '../alcove';
 import type { Dual } from '../dual';
 import type { Job } from '../job-file';
-import { type LeastSquaresOutcome, type LeastSquaresProblem, type LeastSquaresSolution, solveLeastSquares } from '../least-squares';
+import {
+  type LeastSquaresOutcome,
+  type LeastSquaresProblem,
+  type LeastSquaresSolution,
+  solveLeastSquares,
+} from '../least-squares';
 import { type Observation, observationsOf } from '../survey';
 
 /** The alcove that fits the readings best, with its covariance. */
@@ -81,7 +86,8 @@ function solveWithPlaceholders(model: AlcoveModel, used: Observation[]) {
 /** Sizes with a share in a direction that the readings leave open. */
 function openSizes(model: AlcoveModel, { nullSpace }: Extract<LeastSquaresOutcome, { ok: false }>): number[] {
   return model.parameters.flatMap(({ priorSd }, j) =>
-    priorSd === null && nullSpace.some((direction) => Math.abs(direction[j]!) > 1e-6) ? [j] : []);
+    priorSd === null && nullSpace.some((direction) => Math.abs(direction[j]!) > 1e-6) ? [j] : [],
+  );
 }
 
 function problemOf(model: AlcoveModel, used: Observation[], placeholders: number[]): LeastSquaresProblem {
@@ -94,7 +100,9 @@ function problemOf(model: AlcoveModel, used: Observation[], placeholders: number
   const n = p + new Set(standoffOf.values()).size;
   const m = used.length + held.length;
   const start = new Float64Array(n);
-  model.parameters.forEach((parameter, j) => { start[j] = parameter.start; });
+  model.parameters.forEach((parameter, j) => {
+    start[j] = parameter.start;
+  });
 
   return {
     start,
@@ -108,7 +116,9 @@ function problemOf(model: AlcoveModel, used: Observation[], placeholders: number
         const column = observation.standoff ? standoffOf.get(observation.reading)! : null;
         misfit[i] = (observed - value - (column === null ? 0 : x[column]!)) / sd;
         if (column !== null) jacobian.set(i, column, 1 / sd);
-        gradient?.forEach((partial, j) => { if (partial !== 0) jacobian.set(i, j, partial / sd); });
+        gradient?.forEach((partial, j) => {
+          if (partial !== 0) jacobian.set(i, j, partial / sd);
+        });
       });
       held.forEach(({ j, sd, mean }, k) => {
         misfit[used.length + k] = (mean - x[j]!) / sd;

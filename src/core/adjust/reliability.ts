@@ -15,13 +15,17 @@ const INSEPARABLE = 0.95;
 export function readingReports({ observations, rows, solution }: Adjustment): ReadingReport[] {
   return observations.map(({ id, kind, observed, sd }, i) => {
     const row = rows[i]!;
-    if (row === null) return { id, kind, observed, sd, residual: null, w: null, redundancy: null, mdb: null, flag: 'off' };
+    if (row === null)
+      return { id, kind, observed, sd, residual: null, w: null, redundancy: null, mdb: null, flag: 'off' };
     const misfit = solution.misfit[row]!;
     const redundancy = solution.redundancy[row]!;
     const checked = redundancy >= UNCHECKED;
     const w = checked ? Math.abs(misfit) / Math.sqrt(redundancy) : null;
     return {
-      id, kind, observed, sd,
+      id,
+      kind,
+      observed,
+      sd,
       residual: -misfit * sd,
       w,
       redundancy,
@@ -41,8 +45,12 @@ export function findSuspect(adjustment: Adjustment, reports: ReadingReport[]): S
   const { rows, solution } = adjustment;
   const index = reports.indexOf(worst);
   const alternatives = reports
-    .filter((other, i) => other !== worst && other.w !== null &&
-      Math.abs(residualCorrelation(solution, rows[index]!, rows[i]!)) > INSEPARABLE)
+    .filter(
+      (other, i) =>
+        other !== worst &&
+        other.w !== null &&
+        Math.abs(residualCorrelation(solution, rows[index]!, rows[i]!)) > INSEPARABLE,
+    )
     .map(({ id }) => id);
   return {
     id: worst.id,
@@ -62,7 +70,7 @@ function residualCorrelation({ orthogonal, redundancy }: LeastSquaresSolution, i
 
 /** True where the readings carry less than half of what is known about a parameter; the prior or placeholder, the rest. */
 export function assumedParameters({ model, placeholders, covariance }: Adjustment): boolean[] {
-  return model.parameters.map(({ priorSd }, j) =>
-    placeholders.includes(j) || (priorSd !== null && covariance.get(j, j) > 0.5 * priorSd ** 2));
+  return model.parameters.map(
+    ({ priorSd }, j) => placeholders.includes(j) || (priorSd !== null && covariance.get(j, j) > 0.5 * priorSd ** 2),
+  );
 }
-

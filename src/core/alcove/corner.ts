@@ -3,7 +3,11 @@ import type { Side } from '../job-file';
 import type { Alcove } from './alcove';
 
 /** A point in the alcove's frame, mm. */
-export interface Place { x: Dual; y: Dual; z: Dual }
+export interface Place {
+  x: Dual;
+  y: Dual;
+  z: Dual;
+}
 
 /** The inside corner between the back wall and a side wall at height y: xc = side(back(xc, y), y). */
 export function insideCorner(alcove: Alcove, side: Side, height: number): Place {

@@ -21,10 +21,19 @@ export interface AlcoveModel {
 }
 
 type Part = 'back' | 'left' | 'right' | 'rim' | 'front.left' | 'front.right';
-interface Term { exponents: Monomial; name: string; words: string; prior: keyof Priors | null }
+interface Term {
+  exponents: Monomial;
+  name: string;
+  words: string;
+  prior: keyof Priors | null;
+}
 
-const term = (i: number, j: number, name: string, words: string, prior: keyof Priors | null): Term =>
-  ({ exponents: [i, j], name, words, prior });
+const term = (i: number, j: number, name: string, words: string, prior: keyof Priors | null): Term => ({
+  exponents: [i, j],
+  name,
+  words,
+  prior,
+});
 
 /** By the choice of origin and yaw the back wall has neither a constant nor a term in x. */
 const BACK_TERMS = [
@@ -48,10 +57,7 @@ const RIM_TERMS = [
   term(2, 0, 'bowAlong', 'bow along the back wall', 'bow'),
   term(0, 2, 'bowAcross', 'bow from back to front', 'bow'),
 ];
-const FRONT_TERMS = [
-  term(0, 0, 'position', 'position', null),
-  term(0, 1, 'plumb', 'out of plumb', 'frontPlumb'),
-];
+const FRONT_TERMS = [term(0, 0, 'position', 'position', null), term(0, 1, 'plumb', 'out of plumb', 'frontPlumb')];
 
 /** Half of a common alcove's 60 in width: drawn, and marked assumed, until a reading gives the width. */
 const ASSUMED_HALF_WIDTH = 762;
@@ -71,7 +77,12 @@ export function alcoveModel(job: Job): AlcoveModel {
   const offset = {} as Record<Part, number>;
   for (const { part, words, terms, start } of PARTS) {
     offset[part] = parameters.length;
-    for (const { exponents: [i, j], name, words: what, prior } of terms) {
+    for (const {
+      exponents: [i, j],
+      name,
+      words: what,
+      prior,
+    } of terms) {
       parameters.push({
         name: `${part}.${name}`,
         label: `${words}: ${what}`,
@@ -85,11 +96,18 @@ export function alcoveModel(job: Job): AlcoveModel {
     build(values) {
       const surface = (part: Part) => {
         const { terms } = PARTS.find((entry) => entry.part === part)!;
-        return polynomialSurface(terms.map((each) => each.exponents), values, offset[part]);
+        return polynomialSurface(
+          terms.map((each) => each.exponents),
+          values,
+          offset[part],
+        );
       };
       const front = (side: Side) => surface(`front.${side}`);
       return {
-        back: surface('back'), left: surface('left'), right: surface('right'), rim: surface('rim'),
+        back: surface('back'),
+        left: surface('left'),
+        right: surface('right'),
+        rim: surface('rim'),
         front: { left: front('left'), right: front('right') },
       };
     },

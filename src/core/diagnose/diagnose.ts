@@ -25,13 +25,22 @@ export function diagnose({ alcove, covariance }: Adjustment, job: Job): Diagnosi
   const bottom = alcove.rim.value((left + right) / 2, 0);
   const top = Math.max(job.fit.top, bottom + LEAST_STRETCH);
   const depth = (side: Side): number => Math.max(alcove.front[side].value(0, 0), LEAST_STRETCH);
-  const extent = (at: [number, number]): WallExtent => ({ at, height: [bottom, top], drawn: [bottom, top + DRAWN_ABOVE] });
-  const wall = (name: 'back' | Side, at: [number, number]): WallReport => wallReport(alcove, covariance, name, extent(at));
+  const extent = (at: [number, number]): WallExtent => ({
+    at,
+    height: [bottom, top],
+    drawn: [bottom, top + DRAWN_ABOVE],
+  });
+  const wall = (name: 'back' | Side, at: [number, number]): WallReport =>
+    wallReport(alcove, covariance, name, extent(at));
   const heights = [bottom, ...(bottom < 0 && top > 0 ? [0] : []), top];
   const corner = (side: Side): CornerReport => cornerReport(alcove, covariance, side, heights);
   const front = (side: Side): FrontReport => frontReport(alcove, covariance, side, [bottom, top + DRAWN_ABOVE]);
   return {
-    walls: { back: wall('back', [left, right]), left: wall('left', [0, depth('left')]), right: wall('right', [0, depth('right')]) },
+    walls: {
+      back: wall('back', [left, right]),
+      left: wall('left', [0, depth('left')]),
+      right: wall('right', [0, depth('right')]),
+    },
     corners: { left: corner('left'), right: corner('right') },
     rim: rimReport(alcove, covariance, [left, right], [0, job.rim.width]),
     front: { left: front('left'), right: front('right') },

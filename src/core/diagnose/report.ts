@@ -40,4 +40,8 @@ export interface RimReport {
 }
 
 /** Front edge of a side wall: z at each height. */
-export interface FrontReport { height: number[]; value: number[]; sd: number[] }
+export interface FrontReport {
+  height: number[];
+  value: number[];
+  sd: number[];
+}

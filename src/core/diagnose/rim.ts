@@ -14,10 +14,15 @@ export function rimReport(alcove: Alcove, covariance: Matrix, x: [number, number
   const along = scale(subtract(field(x[1], z[0]), field(x[0], z[0])), 1000 / (x[1] - x[0]));
   const across = scale(subtract(field(middleX, z[1]), field(middleX, z[0])), 1000 / (z[1] - z[0]));
   return {
-    x: sampled.at, z: sampled.height, value: sampled.value, sd: sampled.sd,
+    x: sampled.at,
+    z: sampled.height,
+    value: sampled.value,
+    sd: sampled.sd,
     outOfLevel: {
-      along: along.value, alongSd: standardDeviation(along, covariance),
-      across: across.value, acrossSd: standardDeviation(across, covariance),
+      along: along.value,
+      alongSd: standardDeviation(along, covariance),
+      across: across.value,
+      acrossSd: standardDeviation(across, covariance),
     },
   };
 }

@@ -32,27 +32,37 @@ export function wallReport(alcove: Alcove, covariance: Matrix, wall: WallName, e
   const bow = subtract(scale(add(top, bottom), 0.5), towardsRoom(middleAt, (h0 + h1) / 2));
   const level = Math.min(Math.max(0, h0), h1);
   const across = subtract(
-    scale(add(towardsRoom(a0, level), towardsRoom(a1, level)), 0.5), towardsRoom(middleAt, level));
-  const twist = subtract(
-    add(towardsRoom(a1, h1), towardsRoom(a0, h0)), add(towardsRoom(a0, h1), towardsRoom(a1, h0)));
+    scale(add(towardsRoom(a0, level), towardsRoom(a1, level)), 0.5),
+    towardsRoom(middleAt, level),
+  );
+  const twist = subtract(add(towardsRoom(a1, h1), towardsRoom(a0, h0)), add(towardsRoom(a0, h1), towardsRoom(a1, h0)));
   return {
-    plumb: plumb.value, plumbSd: sd(plumb),
-    bow: bow.value, bowSd: sd(bow),
-    bowAcross: across.value, bowAcrossSd: sd(across),
-    twist: twist.value, twistSd: sd(twist),
+    plumb: plumb.value,
+    plumbSd: sd(plumb),
+    bow: bow.value,
+    bowSd: sd(bow),
+    bowAcross: across.value,
+    bowAcrossSd: sd(across),
+    twist: twist.value,
+    twistSd: sd(twist),
     sampled: sampleSurface(field, extent.at, extent.drawn, covariance),
   };
 }
 
 /** Values and standard deviations of a height field on an even grid. */
 export function sampleSurface(
-  field: (a: number, b: number) => Dual, a: [number, number], b: [number, number], covariance: Matrix, count = GRID,
+  field: (a: number, b: number) => Dual,
+  a: [number, number],
+  b: [number, number],
+  covariance: Matrix,
+  count = GRID,
 ): SampledSurface {
   const at = evenSteps(a, count);
   const height = evenSteps(b, count);
   const duals = height.map((y) => at.map((x) => field(x, y)));
   return {
-    at, height,
+    at,
+    height,
     value: duals.map((row) => row.map(({ value }) => value)),
     sd: duals.map((row) => row.map((each) => standardDeviation(each, covariance))),
   };

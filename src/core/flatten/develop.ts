@@ -27,36 +27,39 @@ export function developMap(surface: Surface, region: Region): FlatMap {
   start[terms + EXPONENTS.findIndex(([i, j]) => i === 0 && j === 1)] = 1;
 
   const rows = 3 * samples.length + 1;
-  const outcome = solveLeastSquares({
-    start,
-    evaluate(x) {
-      const misfit = new Float64Array(rows);
-      const jacobian = Matrix.zeros(rows, 2 * terms);
-      samples.forEach((sample, k) => {
-        const xu = dot(sample.u, x, 0);
-        const xv = dot(sample.v, x, 0);
-        const yu = dot(sample.u, x, terms);
-        const yv = dot(sample.v, x, terms);
-        misfit[3 * k] = (sample.E - (xu * xu + yu * yu)) / 2;
-        misfit[3 * k + 1] = sample.F - (xu * xv + yu * yv);
-        misfit[3 * k + 2] = (sample.G - (xv * xv + yv * yv)) / 2;
-        for (let t = 0; t < terms; t++) {
-          const du = sample.u[t]!;
-          const dv = sample.v[t]!;
-          jacobian.set(3 * k, t, xu * du);
-          jacobian.set(3 * k, terms + t, yu * du);
-          jacobian.set(3 * k + 1, t, xu * dv + xv * du);
-          jacobian.set(3 * k + 1, terms + t, yu * dv + yv * du);
-          jacobian.set(3 * k + 2, t, xv * dv);
-          jacobian.set(3 * k + 2, terms + t, yv * dv);
-        }
-      });
-      // Takes out the one free rotation: the level line leaves the origin along the first axis.
-      misfit[rows - 1] = -dot(level, x, terms);
-      for (let t = 0; t < terms; t++) jacobian.set(rows - 1, terms + t, level[t]!);
-      return { misfit, jacobian };
+  const outcome = solveLeastSquares(
+    {
+      start,
+      evaluate(x) {
+        const misfit = new Float64Array(rows);
+        const jacobian = Matrix.zeros(rows, 2 * terms);
+        samples.forEach((sample, k) => {
+          const xu = dot(sample.u, x, 0);
+          const xv = dot(sample.v, x, 0);
+          const yu = dot(sample.u, x, terms);
+          const yv = dot(sample.v, x, terms);
+          misfit[3 * k] = (sample.E - (xu * xu + yu * yu)) / 2;
+          misfit[3 * k + 1] = sample.F - (xu * xv + yu * yv);
+          misfit[3 * k + 2] = (sample.G - (xv * xv + yv * yv)) / 2;
+          for (let t = 0; t < terms; t++) {
+            const du = sample.u[t]!;
+            const dv = sample.v[t]!;
+            jacobian.set(3 * k, t, xu * du);
+            jacobian.set(3 * k, terms + t, yu * du);
+            jacobian.set(3 * k + 1, t, xu * dv + xv * du);
+            jacobian.set(3 * k + 1, terms + t, yu * dv + yv * du);
+            jacobian.set(3 * k + 2, t, xv * dv);
+            jacobian.set(3 * k + 2, terms + t, yv * dv);
+          }
+        });
+        // Takes out the one free rotation: the level line leaves the origin along the first axis.
+        misfit[rows - 1] = -dot(level, x, terms);
+        for (let t = 0; t < terms; t++) jacobian.set(rows - 1, terms + t, level[t]!);
+        return { misfit, jacobian };
+      },
     },
-  }, { maxIterations: 12, tolerance: 1e-6 });
+    { maxIterations: 12, tolerance: 1e-6 },
+  );
   if (!outcome.ok) throw new Error(`flattening: ${outcome.reason}`);
   const { x, misfit } = outcome.solution;
 

@@ -1,7 +1,10 @@
 import type { Surface } from '../surface';
 
 /** Region of a wall, mm. */
-export interface Region { u: [number, number]; v: [number, number] }
+export interface Region {
+  u: [number, number];
+  v: [number, number];
+}
 
 /** Where a point of the wall lies on the flat sheet. */
 export interface FlatMap {
@@ -22,10 +25,7 @@ export function planeMap(surface: Surface, region: Region): FlatMap {
   const upLength = Math.hypot(lengthU, slopeV);
   return {
     strain: 0,
-    toSheet: (u, v) => [
-      u * lengthU + (slopeU * slopeV * v) / lengthU,
-      (v * upLength) / lengthU,
-    ],
+    toSheet: (u, v) => [u * lengthU + (slopeU * slopeV * v) / lengthU, (v * upLength) / lengthU],
   };
 }
 

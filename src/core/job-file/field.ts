@@ -5,8 +5,7 @@ export const millimetres = (least: number, most: number) =>
   z.number().min(least, `must be at least ${least} mm`).max(most, `must be at most ${most} mm`);
 
 /** Finite number above zero, at most `most`. */
-export const positive = (most: number) =>
-  z.number().gt(0, 'must be more than 0').max(most, `must be at most ${most}`);
+export const positive = (most: number) => z.number().gt(0, 'must be more than 0').max(most, `must be at most ${most}`);
 
 /** Height in mm from the level line, up positive. */
 export const height = millimetres(-3000, 3000);

@@ -36,9 +36,14 @@ const rim = z.strictObject({
    * Contour of the rim where it rolls over towards the apron: points [outward, rise] in mm; outward runs from where
    * the rim leaves its plane to the apron's outer face (the last point lies at z = width), rise is negative downwards.
    */
-  profile: z.array(z.tuple([millimetres(0, 500), millimetres(-500, 100)])).max(200).default([])
-    .refine((points) => points.every((point, i) => i === 0 || point[0] > points[i - 1]![0]),
-      'outward distances must increase from point to point'),
+  profile: z
+    .array(z.tuple([millimetres(0, 500), millimetres(-500, 100)]))
+    .max(200)
+    .default([])
+    .refine(
+      (points) => points.every((point, i) => i === 0 || point[0] > points[i - 1]![0]),
+      'outward distances must increase from point to point',
+    ),
 });
 
 const fixtureCommon = {
@@ -64,14 +69,20 @@ const backFixture = z.strictObject({
   fromPlumbLine: millimetres(-3000, 3000),
 });
 const fixture = z.discriminatedUnion('wall', [
-  sideFixture.extend({ wall: z.literal('left') }), sideFixture.extend({ wall: z.literal('right') }), backFixture,
+  sideFixture.extend({ wall: z.literal('left') }),
+  sideFixture.extend({ wall: z.literal('right') }),
+  backFixture,
 ]);
 
 /** Edges whose factory edge is kept; along an axis with none kept the sheet is centred. */
-const backLay = z.array(z.enum(['left', 'right', 'top', 'bottom'])).default(['top'])
+const backLay = z
+  .array(z.enum(['left', 'right', 'top', 'bottom']))
+  .default(['top'])
   .refine((kept) => !(kept.includes('left') && kept.includes('right')), 'keep either left or right, not both')
   .refine((kept) => !(kept.includes('top') && kept.includes('bottom')), 'keep either top or bottom, not both');
-const sideLay = z.array(z.enum(['back', 'front', 'top', 'bottom'])).default(['top'])
+const sideLay = z
+  .array(z.enum(['back', 'front', 'top', 'bottom']))
+  .default(['top'])
   .refine((kept) => !(kept.includes('back') && kept.includes('front')), 'keep either back or front, not both')
   .refine((kept) => !(kept.includes('top') && kept.includes('bottom')), 'keep either top or bottom, not both');
 
@@ -94,42 +105,48 @@ const fit = z.strictObject({
   /** the sheet follows a bowed wall */
   flexible: z.boolean().default(false),
   /** factory edges to keep, per panel */
-  keep: z.strictObject({ back: backLay, left: sideLay, right: sideLay })
+  keep: z
+    .strictObject({ back: backLay, left: sideLay, right: sideLay })
     .default({ back: ['top'], left: ['top'], right: ['top'] }),
 });
 
 const sheet = z.strictObject({ width: millimetres(100, 6000), height: millimetres(100, 6000) });
 
 /** A whole job as saved to a file: readings and choices, nothing derived. Lengths in mm. */
-export const jobSchema = z.strictObject({
-  format: z.literal('nookwright-job'),
-  version: z.literal(1),
-  name: z.string().max(200).default('Untitled job'),
-  display: z.enum(['in', 'mm']).default('in'),
-  levelAboveFloor: millimetres(100, 3000).default(1250),
-  instruments: instruments.default({}),
-  priors: priors.prefault({}),
-  rim: rim.prefault({}),
-  readings: z.array(reading).max(2000),
-  fixtures: z.array(fixture).max(100).default([]),
-  fit: fit.prefault({}),
-  sheets: z.strictObject({ back: sheet, left: sheet, right: sheet }),
-  trim: z.strictObject({}).default({}),
-  shelves: z.array(z.strictObject({})).max(20).default([]),
-  finish: z.strictObject({}).default({}),
-  prices: z.strictObject({}).default({}),
-}).superRefine((job, context) => {
-  for (const list of ['readings', 'fixtures'] as const) {
-    const first = new Map<string, number>();
-    job[list].forEach((item, i) => {
-      const earlier = first.get(item.id);
-      if (earlier === undefined) first.set(item.id, i);
-      else context.addIssue({
-        code: 'custom', path: [list, i, 'id'], message: `"${item.id}" is already the id of ${list}[${earlier}]; give each its own`,
+export const jobSchema = z
+  .strictObject({
+    format: z.literal('nookwright-job'),
+    version: z.literal(1),
+    name: z.string().max(200).default('Untitled job'),
+    display: z.enum(['in', 'mm']).default('in'),
+    levelAboveFloor: millimetres(100, 3000).default(1250),
+    instruments: instruments.default({}),
+    priors: priors.prefault({}),
+    rim: rim.prefault({}),
+    readings: z.array(reading).max(2000),
+    fixtures: z.array(fixture).max(100).default([]),
+    fit: fit.prefault({}),
+    sheets: z.strictObject({ back: sheet, left: sheet, right: sheet }),
+    trim: z.strictObject({}).default({}),
+    shelves: z.array(z.strictObject({})).max(20).default([]),
+    finish: z.strictObject({}).default({}),
+    prices: z.strictObject({}).default({}),
+  })
+  .superRefine((job, context) => {
+    for (const list of ['readings', 'fixtures'] as const) {
+      const first = new Map<string, number>();
+      job[list].forEach((item, i) => {
+        const earlier = first.get(item.id);
+        if (earlier === undefined) first.set(item.id, i);
+        else
+          context.addIssue({
+            code: 'custom',
+            path: [list, i, 'id'],
+            message: `"${item.id}" is already the id of ${list}[${earlier}]; give each its own`,
+          });
       });
-    });
-  }
-});
+    }
+  });
 
 /** A validated job, every default filled in. */
 export type Job = z.infer<typeof jobSchema>;

@@ -2,7 +2,10 @@ import type { z } from 'zod';
 import { type Job, jobSchema } from './job';
 
 /** One fault in a job file: where (a path such as `readings[3].value`) and what to do about it. */
-export interface Fault { path: string; message: string }
+export interface Fault {
+  path: string;
+  message: string;
+}
 
 export type ParsedJob = { ok: true; job: Job } | { ok: false; faults: Fault[] };
 
@@ -26,7 +29,10 @@ export function parseJob(value: unknown): ParsedJob {
 
 function toFaults(issue: z.core.$ZodIssue): Fault[] {
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => ({ path: pathText([...issue.path, key]), message: 'is not a known key; remove it or correct its spelling' }));
+    return issue.keys.map((key) => ({
+      path: pathText([...issue.path, key]),
+      message: 'is not a known key; remove it or correct its spelling',
+    }));
   }
   return [{ path: pathText(issue.path), message: lowerFirst(issue.message) }];
 }

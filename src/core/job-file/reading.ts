@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { idText, noteText, height, millimetres, positive } from './field';
+import { height, idText, millimetres, noteText, positive } from './field';
 
 /** Which instrument took a length, where a kind leaves the choice. */
 const lengthInstrument = z.enum(['tape', 'laser']);
@@ -23,39 +23,86 @@ const station = z.strictObject({ at: millimetres(-3000, 3000), height });
 const cornerPoint = z.strictObject({ side, height });
 
 export const tapeToCorner = z.strictObject({
-  ...length, kind: z.literal('tape-to-corner'), side, height, value: positive(4000),
+  ...length,
+  kind: z.literal('tape-to-corner'),
+  side,
+  height,
+  value: positive(4000),
 });
 export const tapeToRim = z.strictObject({
-  ...length, kind: z.literal('tape-to-rim'), wall, at: millimetres(-3000, 3000), value: millimetres(-3000, 3000),
+  ...length,
+  kind: z.literal('tape-to-rim'),
+  wall,
+  at: millimetres(-3000, 3000),
+  value: millimetres(-3000, 3000),
 });
 export const span = z.strictObject({
-  ...length, kind: z.literal('span'), height, at: millimetres(0, 3000), value: positive(6000),
+  ...length,
+  kind: z.literal('span'),
+  height,
+  at: millimetres(0, 3000),
+  value: positive(6000),
 });
 export const plumb = z.strictObject({
-  ...common, kind: z.literal('plumb'), wall, at: millimetres(-3000, 3000),
-  gaps: z.array(z.strictObject({ height, value: millimetres(-300, 600), sd: positive(100).optional() }))
-    .min(2, 'a plumb reading needs at least two gaps; add another height').max(50),
+  ...common,
+  kind: z.literal('plumb'),
+  wall,
+  at: millimetres(-3000, 3000),
+  gaps: z
+    .array(z.strictObject({ height, value: millimetres(-300, 600), sd: positive(100).optional() }))
+    .min(2, 'a plumb reading needs at least two gaps; add another height')
+    .max(50),
 });
 export const straightedge = z.strictObject({
-  ...common, kind: z.literal('straightedge'), wall, from: station, to: station, value: millimetres(-150, 150),
+  ...common,
+  kind: z.literal('straightedge'),
+  wall,
+  from: station,
+  to: station,
+  value: millimetres(-150, 150),
 });
 export const square = z.strictObject({
-  ...length, kind: z.literal('square'), side, height,
-  alongBack: positive(4000), alongSide: positive(4000), value: positive(6000),
+  ...length,
+  kind: z.literal('square'),
+  side,
+  height,
+  alongBack: positive(4000),
+  alongSide: positive(4000),
+  value: positive(6000),
 });
 export const angle = z.strictObject({
-  ...common, kind: z.literal('angle'), side, height, /** degrees */ value: z.number().min(60).max(120),
+  ...common,
+  kind: z.literal('angle'),
+  side,
+  height,
+  /** degrees */ value: z.number().min(60).max(120),
 });
 export const diagonal = z.strictObject({
-  ...length, kind: z.literal('diagonal'), from: cornerPoint, to: cornerPoint, value: positive(8000),
+  ...length,
+  kind: z.literal('diagonal'),
+  from: cornerPoint,
+  to: cornerPoint,
+  value: positive(8000),
 });
 export const depth = z.strictObject({
-  ...length, kind: z.literal('depth'), wall: side, height, value: positive(4000),
+  ...length,
+  kind: z.literal('depth'),
+  wall: side,
+  height,
+  value: positive(4000),
 });
 
 /** Every kind of reading that a person takes by hand (see the observation equations in core/survey). */
 export const reading = z.discriminatedUnion('kind', [
-  tapeToCorner, tapeToRim, span, plumb, straightedge, square, angle, diagonal, depth,
+  tapeToCorner,
+  tapeToRim,
+  span,
+  plumb,
+  straightedge,
+  square,
+  angle,
+  diagonal,
+  depth,
 ]);
 
 export type Reading = z.infer<typeof reading>;

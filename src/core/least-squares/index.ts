@@ -1,4 +1,7 @@
 export {
-  type LeastSquaresOptions, type LeastSquaresOutcome, type LeastSquaresProblem, type LeastSquaresSolution,
+  type LeastSquaresOptions,
+  type LeastSquaresOutcome,
+  type LeastSquaresProblem,
+  type LeastSquaresSolution,
   solveLeastSquares,
 } from './solve';

@@ -32,7 +32,7 @@ export interface LeastSquaresSolution {
 
 export type LeastSquaresOutcome =
   | { ok: true; solution: LeastSquaresSolution }
-  | { ok: false; reason: string; /** unit vectors the data say nothing about */ nullSpace: Float64Array[] };
+  | { ok: false; reason: string /** unit vectors the data say nothing about */; nullSpace: Float64Array[] };
 
 export interface LeastSquaresOptions {
   maxIterations?: number;
@@ -98,7 +98,12 @@ export function solveLeastSquares(
 }
 
 function summary(
-  x: Float64Array, misfit: Float64Array, jacobian: Matrix, factored: Factored, iterations: number, converged: boolean,
+  x: Float64Array,
+  misfit: Float64Array,
+  jacobian: Matrix,
+  factored: Factored,
+  iterations: number,
+  converged: boolean,
 ): LeastSquaresSolution {
   const { rows: m, columns: n } = jacobian;
   const orthogonal = factored.orthogonal();
@@ -109,9 +114,16 @@ function summary(
   });
   const dof = m - n;
   return {
-    x, misfit, jacobian, cofactors: factored.cofactors(), redundancy, orthogonal, dof,
+    x,
+    misfit,
+    jacobian,
+    cofactors: factored.cofactors(),
+    redundancy,
+    orthogonal,
+    dof,
     s0: dof > 0 ? Math.sqrt(sumOfSquares(misfit) / dof) : null,
-    iterations, converged,
+    iterations,
+    converged,
   };
 }
 

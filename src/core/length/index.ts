@@ -14,7 +14,10 @@ export type ParsedLength = { ok: true; mm: number } | { ok: false; message: stri
  */
 export declare function parseLength(text: string, unit: DisplayUnit): ParsedLength;
 
-export interface LengthFormat { unit: DisplayUnit; denominator?: FractionDenominator }
+export interface LengthFormat {
+  unit: DisplayUnit;
+  denominator?: FractionDenominator;
+}
 
 /** Prints a length: `59 13/16"` or `1519.2 mm`, with or without the unit mark. */
 export declare function formatLength(mm: number, format: LengthFormat): string;

@@ -1,7 +1,10 @@
 import type { EdgeAt } from './edges';
 
 /** Points of an edge: position across (`at`) at each place along it. */
-export interface EdgeSample { along: number; at: number }
+export interface EdgeSample {
+  along: number;
+  at: number;
+}
 
 /** Straight joins between samples keep within this of the edge, mm; half of what the outline promises. */
 const CHORD_TOLERANCE = 0.02;
@@ -18,7 +21,13 @@ export function sampleEdge(edge: EdgeAt, from: number, to: number): EdgeSample[]
   return samples;
 }
 
-function split(a: EdgeSample, b: EdgeSample, depth: number, sample: (along: number) => EdgeSample, out: EdgeSample[]): void {
+function split(
+  a: EdgeSample,
+  b: EdgeSample,
+  depth: number,
+  sample: (along: number) => EdgeSample,
+  out: EdgeSample[],
+): void {
   const middle = sample((a.along + b.along) / 2);
   if (depth > 0 && Math.abs(middle.at - (a.at + b.at) / 2) > CHORD_TOLERANCE) {
     split(a, middle, depth - 1, sample, out);

@@ -24,7 +24,12 @@ export interface RawEdge {
 
 /** Marks, sliver and method of an edge on the laid sheet, and the stretches that the sheet does not reach. */
 export function cutEdge(
-  raw: RawEdge, flat: FlatMap, laid: LaidSheet, sheetSide: keyof LaidSheet, covariance: Matrix, tolerance: number,
+  raw: RawEdge,
+  flat: FlatMap,
+  laid: LaidSheet,
+  sheetSide: keyof LaidSheet,
+  covariance: Matrix,
+  tolerance: number,
 ): { edge: PanelEdge; gaps: Gap[] } {
   const wall = raw.samples.map((sample) => wallPoint(raw, sample));
   const sheet = wall.map(([u, v]) => flat.toSheet(u, v));
@@ -64,7 +69,10 @@ function gapsAlong(edge: EdgeName, wall: Point[], widths: number[]): Gap[] {
   const gaps: Gap[] = [];
   let open: Gap | null = null;
   widths.forEach((width, i) => {
-    if (width >= -GAP_TOLERANCE) { open = null; return; }
+    if (width >= -GAP_TOLERANCE) {
+      open = null;
+      return;
+    }
     if (open === null) {
       open = { edge, from: wall[i]!, to: wall[i]!, max: -width };
       gaps.push(open);

@@ -29,21 +29,31 @@ export const towardsRoom = (side: Side): 1 | -1 => (side === 'left' ? 1 : -1);
 function backEdges(alcove: Alcove, { fit, rim }: Job): PanelEdges {
   const faces = [fit.bed, fit.bed + fit.thickness];
 
-  const corner = (side: Side): EdgeAt => (height) => {
-    const v = constant(height);
-    const joint = towardsRoom(side) * fit.cornerJoint;
-    const [wallFace, roomFace] = faces.map((offset) =>
-      fixedPoint((u) => shift(alcove[side].at(shift(alcove.back.at(u, v), offset), v), joint), alcove[side].value(0, height)));
-    return side === 'left' ? larger(wallFace!, roomFace!) : smaller(wallFace!, roomFace!);
-  };
+  const corner =
+    (side: Side): EdgeAt =>
+    (height) => {
+      const v = constant(height);
+      const joint = towardsRoom(side) * fit.cornerJoint;
+      const [wallFace, roomFace] = faces.map((offset) =>
+        fixedPoint(
+          (u) => shift(alcove[side].at(shift(alcove.back.at(u, v), offset), v), joint),
+          alcove[side].value(0, height),
+        ),
+      );
+      return side === 'left' ? larger(wallFace!, roomFace!) : smaller(wallFace!, roomFace!);
+    };
 
   const bottom: EdgeAt = (along) => {
     const u = constant(along);
     const [wallFace, roomFace] = faces.map((offset) =>
-      fixedPoint((v) => {
-        const z = shift(alcove.back.at(u, v), offset);
-        return shift(add(alcove.rim.at(u, z), contourRise(rim, z)), fit.rimJoint);
-      }, alcove.rim.value(along, 0)));
+      fixedPoint(
+        (v) => {
+          const z = shift(alcove.back.at(u, v), offset);
+          return shift(add(alcove.rim.at(u, z), contourRise(rim, z)), fit.rimJoint);
+        },
+        alcove.rim.value(along, 0),
+      ),
+    );
     return larger(wallFace!, roomFace!);
   };
 
@@ -62,7 +72,11 @@ function sideEdges(alcove: Alcove, { fit, rim }: Job, side: Side): PanelEdges {
   const back: EdgeAt = (height) => {
     const v = constant(height);
     const [wallFace, roomFace] = faces.map((offset) =>
-      fixedPoint((z) => shift(alcove.back.at(shift(alcove[side].at(z, v), offset), v), backPanelFace + fit.cornerJoint), 0));
+      fixedPoint(
+        (z) => shift(alcove.back.at(shift(alcove[side].at(z, v), offset), v), backPanelFace + fit.cornerJoint),
+        0,
+      ),
+    );
     return larger(wallFace!, roomFace!);
   };
 
@@ -70,16 +84,23 @@ function sideEdges(alcove: Alcove, { fit, rim }: Job, side: Side): PanelEdges {
     const z = constant(along);
     const rise = contourRise(rim, z);
     const [wallFace, roomFace] = faces.map((offset) =>
-      fixedPoint((v) => {
-        const x = shift(alcove[side].at(z, v), offset);
-        return shift(add(alcove.rim.at(x, z), rise), fit.rimJoint);
-      }, alcove.rim.value(0, along)));
+      fixedPoint(
+        (v) => {
+          const x = shift(alcove[side].at(z, v), offset);
+          return shift(add(alcove.rim.at(x, z), rise), fit.rimJoint);
+        },
+        alcove.rim.value(0, along),
+      ),
+    );
     return larger(wallFace!, roomFace!);
   };
 
   return {
     lower: { name: 'back', at: back },
-    upper: { name: 'front', at: (height) => shift(alcove.front[side].at(constant(0), constant(height)), -fit.frontSetBack) },
+    upper: {
+      name: 'front',
+      at: (height) => shift(alcove.front[side].at(constant(0), constant(height)), -fit.frontSetBack),
+    },
     bottom,
     top: () => constant(fit.top),
   };

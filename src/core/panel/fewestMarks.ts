@@ -1,5 +1,8 @@
 /** A curve as samples, `along` strictly increasing; mm. */
-export interface CurvePoint { along: number; at: number }
+export interface CurvePoint {
+  along: number;
+  at: number;
+}
 
 /**
  * Marks for an edge: the fewest samples that, joined by straight cuts, keep within `tolerance` of every sample, and

@@ -1,6 +1,6 @@
 import type { Matrix } from 'ml-matrix';
-import type { Alcove } from '../alcove';
 import { standardDeviation } from '../adjust';
+import type { Alcove } from '../alcove';
 import { developMap, type FlatMap, planeMap, type Region } from '../flatten';
 import type { Job } from '../job-file';
 import { bendingStrain, largestCurvature } from './bending';
@@ -19,7 +19,12 @@ const LEAST_SIZE = 50;
 export const Z_95 = 1.959964;
 
 /** Clips a panel to the alcove, lays its sheet on it and finds slivers, gaps, marks and holes (design section 5). */
-export function fitPanel(alcove: Alcove, covariance: Matrix, job: Job, name: PanelName): { panel: Panel; problems: Problem[] } {
+export function fitPanel(
+  alcove: Alcove,
+  covariance: Matrix,
+  job: Job,
+  name: PanelName,
+): { panel: Panel; problems: Problem[] } {
   const problems: Problem[] = [];
   const edges = withRoom(panelEdges(alcove, job, name), job, name, problems);
   const raw = rawEdges(edges);
@@ -27,12 +32,18 @@ export function fitPanel(alcove: Alcove, covariance: Matrix, job: Job, name: Pan
   const region = regionOf(outline);
   const flat = job.fit.flexible ? developMap(alcove[name], region) : planeMap(alcove[name], region);
   const flatOutline = outline.map(([u, v]) => flat.toSheet(u, v));
-  const laid = laySheet(flatOutline, job.sheets[name], job.fit.keep[name], { lower: raw.lower.name, upper: raw.upper.name });
+  const laid = laySheet(flatOutline, job.sheets[name], job.fit.keep[name], {
+    lower: raw.lower.name,
+    upper: raw.upper.name,
+  });
 
   const cut: Partial<Record<EdgeName, PanelEdge>> = {};
   const gaps: Panel['gaps'] = [];
   for (const [edge, sheetSide] of [
-    [raw.lower, 'left'], [raw.upper, 'right'], [raw.bottom, 'bottom'], [raw.top, 'top'],
+    [raw.lower, 'left'],
+    [raw.upper, 'right'],
+    [raw.bottom, 'bottom'],
+    [raw.top, 'top'],
   ] as const) {
     const done = cutEdge(edge, flat, laid, sheetSide, covariance, job.fit.markTolerance);
     cut[edge.name] = done.edge;
@@ -51,7 +62,11 @@ export function fitPanel(alcove: Alcove, covariance: Matrix, job: Job, name: Pan
     edges: cut,
     holes: holesOf(alcove, covariance, job, name, outline, flat),
     gaps,
-    flat: { outline: flatOutline, sheet: laid, ...controlLines(flat, region, name === 'back' ? 0 : raw.lower.at(0).value) },
+    flat: {
+      outline: flatOutline,
+      sheet: laid,
+      ...controlLines(flat, region, name === 'back' ? 0 : raw.lower.at(0).value),
+    },
     thickness: job.fit.thickness,
     area: polygonArea(flatOutline),
     bedMax: job.fit.bed + hollow,
@@ -61,7 +76,12 @@ export function fitPanel(alcove: Alcove, covariance: Matrix, job: Job, name: Pan
   return { panel, problems };
 }
 
-interface RawEdges { lower: RawEdge; upper: RawEdge; bottom: RawEdge; top: RawEdge }
+interface RawEdges {
+  lower: RawEdge;
+  upper: RawEdge;
+  bottom: RawEdge;
+  top: RawEdge;
+}
 
 /** The four edges between the corners where they meet. */
 function rawEdges({ lower, upper, bottom, top }: PanelEdges): RawEdges {
@@ -70,10 +90,18 @@ function rawEdges({ lower, upper, bottom, top }: PanelEdges): RawEdges {
   const upperBottom = meet(upper.at, bottom, middle);
   const lowerTop = meet(lower.at, top, middle);
   const upperTop = meet(upper.at, top, middle);
-  const upright = (name: EdgeName, at: RawEdge['at'], from: Point, to: Point): RawEdge =>
-    ({ name, upright: true, at, samples: sampleEdge(at, from[1], to[1]) });
-  const level = (name: EdgeName, at: RawEdge['at'], from: Point, to: Point): RawEdge =>
-    ({ name, upright: false, at, samples: sampleEdge(at, from[0], to[0]) });
+  const upright = (name: EdgeName, at: RawEdge['at'], from: Point, to: Point): RawEdge => ({
+    name,
+    upright: true,
+    at,
+    samples: sampleEdge(at, from[1], to[1]),
+  });
+  const level = (name: EdgeName, at: RawEdge['at'], from: Point, to: Point): RawEdge => ({
+    name,
+    upright: false,
+    at,
+    samples: sampleEdge(at, from[0], to[0]),
+  });
   return {
     lower: upright(lower.name, lower.at, lowerBottom, lowerTop),
     upper: upright(upper.name, upper.at, upperBottom, upperTop),
@@ -84,7 +112,8 @@ function rawEdges({ lower, upper, bottom, top }: PanelEdges): RawEdges {
 
 /** Counter-clockwise in (u, v): along the bottom, up the far side, back along the top, down. Corners once each. */
 function outlineOf({ lower, upper, bottom, top }: RawEdges): Point[] {
-  const points = (edge: RawEdge, samples: EdgeSample[]): Point[] => samples.slice(0, -1).map((each) => wallPoint(edge, each));
+  const points = (edge: RawEdge, samples: EdgeSample[]): Point[] =>
+    samples.slice(0, -1).map((each) => wallPoint(edge, each));
   return [
     ...points(bottom, bottom.samples),
     ...points(upper, upper.samples),
@@ -117,7 +146,10 @@ function withRoom(edges: PanelEdges, job: Job, name: PanelName, problems: Proble
   if (depth < LEAST_SIZE) {
     problems.push({
       where: `panels.${name}`,
-      what: name === 'back' ? 'the corners leave no width; check the readings to them' : 'the front edge leaves no depth; check the depth readings and the set-back',
+      what:
+        name === 'back'
+          ? 'the corners leave no width; check the readings to them'
+          : 'the front edge leaves no depth; check the depth readings and the set-back',
       howMuch: depth,
     });
     const lower = edges.lower.at;
@@ -126,26 +158,39 @@ function withRoom(edges: PanelEdges, job: Job, name: PanelName, problems: Proble
   return { ...edges, top, upper };
 }
 
-function holesOf(alcove: Alcove, covariance: Matrix, job: Job, name: PanelName, outline: Point[], flat: FlatMap): PanelHole[] {
-  return job.fixtures.filter(({ wall }) => wall === name).map((fixture) => {
-    const { u, v, from } = holeCentre(alcove, job, fixture);
-    return {
-      id: fixture.id,
-      kind: fixture.kind,
-      u: u.value,
-      v: v.value,
-      sheet: flat.toSheet(u.value, v.value),
-      diameter: fixture.hole,
-      sd: { u: standardDeviation(u, covariance), v: standardDeviation(v, covariance) },
-      aboveRim: fixture.aboveRim,
-      from,
-      edgeDistance: distanceToOutline([u.value, v.value], outline) - fixture.hole / 2,
-    };
-  });
+function holesOf(
+  alcove: Alcove,
+  covariance: Matrix,
+  job: Job,
+  name: PanelName,
+  outline: Point[],
+  flat: FlatMap,
+): PanelHole[] {
+  return job.fixtures
+    .filter(({ wall }) => wall === name)
+    .map((fixture) => {
+      const { u, v, from } = holeCentre(alcove, job, fixture);
+      return {
+        id: fixture.id,
+        kind: fixture.kind,
+        u: u.value,
+        v: v.value,
+        sheet: flat.toSheet(u.value, v.value),
+        diameter: fixture.hole,
+        sd: { u: standardDeviation(u, covariance), v: standardDeviation(v, covariance) },
+        aboveRim: fixture.aboveRim,
+        from,
+        edgeDistance: distanceToOutline([u.value, v.value], outline) - fixture.hole / 2,
+      };
+    });
 }
 
 /** Level line and plumb datum u = `at` across the sheet. */
-function controlLines(flat: FlatMap, { u: [u0, u1], v: [v0, v1] }: Region, at: number): Pick<Panel['flat'], 'levelLine' | 'plumbDatum'> {
+function controlLines(
+  flat: FlatMap,
+  { u: [u0, u1], v: [v0, v1] }: Region,
+  at: number,
+): Pick<Panel['flat'], 'levelLine' | 'plumbDatum'> {
   return {
     levelLine: [flat.toSheet(u0, 0), flat.toSheet(u1, 0)],
     plumbDatum: { at, line: [flat.toSheet(at, v0), flat.toSheet(at, v1)] },

@@ -11,16 +11,29 @@ export function holeProblems({ name, holes }: Panel): Problem[] {
     if (hole.edgeDistance < -hole.diameter) {
       problems.push({ where: where(hole.id), what: 'the hole lies off the panel', howMuch: -hole.edgeDistance });
     } else if (hole.edgeDistance < 0) {
-      problems.push({ where: where(hole.id), what: 'the hole breaks through the panel\'s edge', howMuch: -hole.edgeDistance });
+      problems.push({
+        where: where(hole.id),
+        what: "the hole breaks through the panel's edge",
+        howMuch: -hole.edgeDistance,
+      });
     } else if (hole.edgeDistance < LEAST_WEB) {
-      problems.push({ where: where(hole.id), what: `less than ${LEAST_WEB} mm is left between the hole and the panel's edge`, howMuch: hole.edgeDistance });
+      problems.push({
+        where: where(hole.id),
+        what: `less than ${LEAST_WEB} mm is left between the hole and the panel's edge`,
+        howMuch: hole.edgeDistance,
+      });
     }
     for (const other of holes.slice(i + 1)) {
-      const web = Math.hypot(hole.sheet[0] - other.sheet[0], hole.sheet[1] - other.sheet[1]) - (hole.diameter + other.diameter) / 2;
+      const web =
+        Math.hypot(hole.sheet[0] - other.sheet[0], hole.sheet[1] - other.sheet[1]) -
+        (hole.diameter + other.diameter) / 2;
       if (web < LEAST_WEB) {
         problems.push({
           where: where(hole.id),
-          what: web < 0 ? `the hole overlaps hole ${other.id}` : `less than ${LEAST_WEB} mm is left between the hole and hole ${other.id}`,
+          what:
+            web < 0
+              ? `the hole overlaps hole ${other.id}`
+              : `less than ${LEAST_WEB} mm is left between the hole and hole ${other.id}`,
           howMuch: Math.abs(web),
         });
       }

@@ -6,7 +6,12 @@ import { towardsRoom } from './edges';
 import type { PanelHole } from './panel';
 
 /** Centre of a fixture's hole on its wall, wall coordinates. */
-export interface HoleCentre { fixture: Fixture; u: Dual; v: Dual; from: PanelHole['from'] }
+export interface HoleCentre {
+  fixture: Fixture;
+  u: Dual;
+  v: Dual;
+  from: PanelHole['from'];
+}
 
 /**
  * Centre of a hole: straight up from the finished rim under it, and out from the back, at the panel's face. The two
@@ -28,9 +33,12 @@ export function holeCentre(alcove: Alcove, { fit, rim }: Job, fixture: Fixture):
     }
   }
   return {
-    fixture, u, v,
-    from: 'fromBack' in fixture
-      ? { of: fixture.fromBackOf, distance: fixture.fromBack }
-      : { of: 'plumb-line', distance: fixture.fromPlumbLine },
+    fixture,
+    u,
+    v,
+    from:
+      'fromBack' in fixture
+        ? { of: fixture.fromBackOf, distance: fixture.fromBack }
+        : { of: 'plumb-line', distance: fixture.fromPlumbLine },
   };
 }

@@ -2,20 +2,45 @@ import type { Sheet } from '../job-file';
 import type { EdgeName, Point } from './panel';
 
 /** The rectangle of the sheet laid on the panel, sheet coordinates, mm. */
-export interface LaidSheet { left: number; right: number; bottom: number; top: number }
+export interface LaidSheet {
+  left: number;
+  right: number;
+  bottom: number;
+  top: number;
+}
 
 /** Which edges bound the panel at low u and at high u. */
-export interface SideNames { lower: EdgeName; upper: EdgeName }
+export interface SideNames {
+  lower: EdgeName;
+  upper: EdgeName;
+}
 
 /**
  * Lays the sheet over the flat outline: against a kept factory edge, else centred. `left` and `right` are at low and
  * high u.
  */
-export function laySheet(outline: readonly Point[], sheet: Sheet, kept: readonly EdgeName[], { lower, upper }: SideNames): LaidSheet {
+export function laySheet(
+  outline: readonly Point[],
+  sheet: Sheet,
+  kept: readonly EdgeName[],
+  { lower, upper }: SideNames,
+): LaidSheet {
   const us = outline.map(([u]) => u);
   const vs = outline.map(([, v]) => v);
-  const [left, right] = place(Math.min(...us), Math.max(...us), sheet.width, kept.includes(lower), kept.includes(upper));
-  const [bottom, top] = place(Math.min(...vs), Math.max(...vs), sheet.height, kept.includes('bottom'), kept.includes('top'));
+  const [left, right] = place(
+    Math.min(...us),
+    Math.max(...us),
+    sheet.width,
+    kept.includes(lower),
+    kept.includes(upper),
+  );
+  const [bottom, top] = place(
+    Math.min(...vs),
+    Math.max(...vs),
+    sheet.height,
+    kept.includes('bottom'),
+    kept.includes('top'),
+  );
   return { left, right, bottom, top };
 }
 

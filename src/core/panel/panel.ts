@@ -57,7 +57,12 @@ export interface PanelHole {
 }
 
 /** A stretch of an edge that the sheet does not reach. */
-export interface Gap { edge: EdgeName; from: Point; to: Point; /** mm */ max: number }
+export interface Gap {
+  edge: EdgeName;
+  from: Point;
+  to: Point /** mm */;
+  max: number;
+}
 
 export interface Panel {
   name: PanelName;
@@ -89,4 +94,8 @@ export interface Panel {
 }
 
 /** A thing that keeps the job from being built as it stands. `howMuch` in mm where it is a length. */
-export interface Problem { where: string; what: string; howMuch: number | null }
+export interface Problem {
+  where: string;
+  what: string;
+  howMuch: number | null;
+}

@@ -1,5 +1,5 @@
-import type { WallName } from '../job-file';
 import type { Region } from '../flatten';
+import type { WallName } from '../job-file';
 import type { Surface } from '../surface';
 
 /** A wall's height field turned so that growing means towards the room. */
@@ -9,7 +9,11 @@ export const intoRoom = (surface: Surface, wall: WallName) => {
 };
 
 /** A plane h = height + slopeU·u + slopeV·v, mm. */
-interface Plane { height: number; slopeU: number; slopeV: number }
+interface Plane {
+  height: number;
+  slopeU: number;
+  slopeV: number;
+}
 type Sample = [u: number, v: number, h: number];
 
 const STEPS = 12;
@@ -18,7 +22,10 @@ const STEPS = 12;
  * Largest distance, mm, between a wall and a rigid sheet pressed against it: the sheet rests on three of the wall's
  * high points, the facet of its upper hull that lies over the sheet's centre.
  */
-export function hollowBehindRigidSheet(height: (u: number, v: number) => number, { u: [u0, u1], v: [v0, v1] }: Region): number {
+export function hollowBehindRigidSheet(
+  height: (u: number, v: number) => number,
+  { u: [u0, u1], v: [v0, v1] }: Region,
+): number {
   const samples: Sample[] = [];
   for (let i = 0; i <= STEPS; i++) {
     for (let j = 0; j <= STEPS; j++) {
@@ -44,7 +51,10 @@ function restingPlane(samples: Sample[], centre: [number, number]): Plane {
     let most = 1e-9;
     for (const sample of samples) {
       const above = sample[2] - over(plane, sample[0], sample[1]);
-      if (above > most) { most = above; proud = sample; }
+      if (above > most) {
+        most = above;
+        proud = sample;
+      }
     }
     if (most === 1e-9) break;
     const exchanged = [0, 1, 2]
@@ -61,7 +71,10 @@ function restingPlane(samples: Sample[], centre: [number, number]): Plane {
 function firstSupports(samples: Sample[], centre: [number, number]): Sample[] {
   const corner = (k: number): Sample => samples[k]!;
   const last = samples.length - 1;
-  const triangles = [[0, STEPS, last], [0, last - STEPS, last]].map((triple) => triple.map(corner));
+  const triangles = [
+    [0, STEPS, last],
+    [0, last - STEPS, last],
+  ].map((triple) => triple.map(corner));
   return triangles.find((triangle) => holds(triangle, centre))!;
 }
 

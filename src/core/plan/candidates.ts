@@ -23,26 +23,71 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
   const out = (side: Side): [number, number] => [CLEAR, depth(side)];
   const stations = ([from, to]: [number, number]): number[] => [from, (from + to) / 2, to];
   const rimOut = Math.min(depth('left'), depth('right'), job.rim.width - CLEAR);
-  const walls: [WallName, [number, number]][] = [['back', across], ['left', out('left')], ['right', out('right')]];
+  const walls: [WallName, [number, number]][] = [
+    ['back', across],
+    ['left', out('left')],
+    ['right', out('right')],
+  ];
   const sides: Side[] = ['left', 'right'];
 
   let count = 0;
   const id = (): string => `candidate-${++count}`;
   return [
-    ...sides.flatMap((side) => heights.map((height): Reading => ({ id: id(), kind: 'tape-to-corner', side, height, value: 1 }))),
-    ...walls.flatMap(([wall, reach]) => stations(wall === 'back' ? reach : [CLEAR, rimOut])
-      .map((at): Reading => ({ id: id(), kind: 'tape-to-rim', wall, at, value: 1 }))),
-    ...heights.flatMap((height) => [rimOut / 2, rimOut].map((at): Reading => ({ id: id(), kind: 'span', height, at, value: 1 }))),
-    ...sides.flatMap((side) => ends.map((height): Reading =>
-      ({ id: id(), kind: 'square', side, height, alongBack: 4 * SQUARE_UNIT, alongSide: 3 * SQUARE_UNIT, value: 1 }))),
+    ...sides.flatMap((side) =>
+      heights.map((height): Reading => ({ id: id(), kind: 'tape-to-corner', side, height, value: 1 })),
+    ),
+    ...walls.flatMap(([wall, reach]) =>
+      stations(wall === 'back' ? reach : [CLEAR, rimOut]).map(
+        (at): Reading => ({ id: id(), kind: 'tape-to-rim', wall, at, value: 1 }),
+      ),
+    ),
+    ...heights.flatMap((height) =>
+      [rimOut / 2, rimOut].map((at): Reading => ({ id: id(), kind: 'span', height, at, value: 1 })),
+    ),
+    ...sides.flatMap((side) =>
+      ends.map(
+        (height): Reading => ({
+          id: id(),
+          kind: 'square',
+          side,
+          height,
+          alongBack: 4 * SQUARE_UNIT,
+          alongSide: 3 * SQUARE_UNIT,
+          value: 1,
+        }),
+      ),
+    ),
     ...sides.flatMap((wall) => heights.map((height): Reading => ({ id: id(), kind: 'depth', wall, height, value: 1 }))),
     { id: id(), kind: 'diagonal', from: { side: 'left', height: low }, to: { side: 'right', height: high }, value: 1 },
     { id: id(), kind: 'diagonal', from: { side: 'left', height: high }, to: { side: 'right', height: low }, value: 1 },
-    ...walls.flatMap(([wall, reach]) => stations(reach).map((at): Reading =>
-      ({ id: id(), kind: 'plumb', wall, at, gaps: ends.map((height) => ({ height, value: 1 })) }))),
-    ...walls.flatMap(([wall, [from, to]]) => ends.map((height): Reading =>
-      ({ id: id(), kind: 'straightedge', wall, from: { at: from, height }, to: { at: to, height }, value: 1 }))),
-    ...walls.flatMap(([wall, reach]) => stations(reach).map((at): Reading =>
-      ({ id: id(), kind: 'straightedge', wall, from: { at, height: low }, to: { at, height: high }, value: 1 }))),
+    ...walls.flatMap(([wall, reach]) =>
+      stations(reach).map(
+        (at): Reading => ({ id: id(), kind: 'plumb', wall, at, gaps: ends.map((height) => ({ height, value: 1 })) }),
+      ),
+    ),
+    ...walls.flatMap(([wall, [from, to]]) =>
+      ends.map(
+        (height): Reading => ({
+          id: id(),
+          kind: 'straightedge',
+          wall,
+          from: { at: from, height },
+          to: { at: to, height },
+          value: 1,
+        }),
+      ),
+    ),
+    ...walls.flatMap(([wall, reach]) =>
+      stations(reach).map(
+        (at): Reading => ({
+          id: id(),
+          kind: 'straightedge',
+          wall,
+          from: { at, height: low },
+          to: { at, height: high },
+          value: 1,
+        }),
+      ),
+    ),
   ];
 }

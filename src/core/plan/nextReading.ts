@@ -23,18 +23,23 @@ export function nextReading({ alcove, covariance }: Adjustment, job: Job): NextR
   const total = edges.reduce((sum, { variance }) => sum + variance, 0);
   const trials = candidateReadings(alcove, job).map((reading) => {
     const rows = whitenedRows(reading, alcove, job);
-    const spread = inverse(Matrix.eye(rows.length).add(new Matrix(rows.map((a) => rows.map((b) => bilinear(a, covariance, b))))));
+    const spread = inverse(
+      Matrix.eye(rows.length).add(new Matrix(rows.map((a) => rows.map((b) => bilinear(a, covariance, b))))),
+    );
     const left = edges.map(({ influence, variance }) => {
       const seen = rows.map((row) => dot(row, influence));
       return Math.max(0, variance - bilinear(seen, spread, seen));
     });
     return { reading, largest: Math.max(...left), total: left.reduce((sum, each) => sum + each, 0) };
   });
-  const least = (measure: 'largest' | 'total') => trials.reduce((best, trial) => (trial[measure] < best[measure] ? trial : best));
+  const least = (measure: 'largest' | 'total') =>
+    trials.reduce((best, trial) => (trial[measure] < best[measure] ? trial : best));
   const byLargest = least('largest');
   const byTotal = least('total');
-  if (byLargest.largest < WORTHWHILE ** 2 * largest) return describe(byLargest.reading, Math.sqrt(largest), Math.sqrt(byLargest.largest));
-  if (byTotal.total < WORTHWHILE ** 2 * total) return describe(byTotal.reading, Math.sqrt(largest), Math.sqrt(byTotal.largest));
+  if (byLargest.largest < WORTHWHILE ** 2 * largest)
+    return describe(byLargest.reading, Math.sqrt(largest), Math.sqrt(byLargest.largest));
+  if (byTotal.total < WORTHWHILE ** 2 * total)
+    return describe(byTotal.reading, Math.sqrt(largest), Math.sqrt(byTotal.largest));
   return null;
 }
 
@@ -57,7 +62,8 @@ function describe(reading: Reading, sdBefore: number, sdAfter: number): NextRead
     side: 'side' in reading ? reading.side : reading.kind === 'diagonal' ? reading.from.side : null,
     height: 'height' in place ? place.height : 0,
     at: 'at' in place ? place.at : null,
-    sdBefore, sdAfter,
+    sdBefore,
+    sdAfter,
   };
 }
 

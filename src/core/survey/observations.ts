@@ -37,15 +37,17 @@ function observationsOfReading(reading: Reading, index: number, instruments: Ins
       predict: (alcove) => gapFromPlane(reading.wall, { at: reading.at, height: gap.height }, alcove),
     }));
   }
-  return [{
-    id: reading.id,
-    reading: index,
-    kind: reading.kind,
-    observed: reading.value,
-    sd: reading.sd ?? defaultSd(reading, instruments),
-    standoff: false,
-    predict: (alcove) => observe(reading, alcove),
-  }];
+  return [
+    {
+      id: reading.id,
+      reading: index,
+      kind: reading.kind,
+      observed: reading.value,
+      sd: reading.sd ?? defaultSd(reading, instruments),
+      standoff: false,
+      predict: (alcove) => observe(reading, alcove),
+    },
+  ];
 }
 
 function defaultSd(reading: SingleReading, instruments: Instruments): number {

@@ -1,5 +1,17 @@
 import { type Alcove, distance, insideCorner, type Place } from '../alcove';
-import { add, arcTangent2, constant, type Dual, fixedPoint, multiply, negate, scale, shift, squareRoot, subtract } from '../dual';
+import {
+  add,
+  arcTangent2,
+  constant,
+  type Dual,
+  fixedPoint,
+  multiply,
+  negate,
+  scale,
+  shift,
+  squareRoot,
+  subtract,
+} from '../dual';
 import type { Reading, ReadingKind, ReadingOf, Side, Station, WallName } from '../job-file';
 
 /** Readings that give one observation; a plumb reading gives one per gap, see `gapFromPlane`. */
@@ -79,10 +91,13 @@ function onWall(alcove: Alcove, wall: WallName, { at, height }: Station): Place 
 /** The point of the back wall at a straight distance from the corner, level with it. */
 function alongBackWall(alcove: Alcove, side: Side, corner: Place, away: number): Place {
   const inward = side === 'left' ? 1 : -1;
-  const x = fixedPoint((x) => {
-    const rise = subtract(alcove.back.at(x, corner.y), corner.z);
-    return add(corner.x, scale(leg(away, rise), inward));
-  }, corner.x.value + inward * away);
+  const x = fixedPoint(
+    (x) => {
+      const rise = subtract(alcove.back.at(x, corner.y), corner.z);
+      return add(corner.x, scale(leg(away, rise), inward));
+    },
+    corner.x.value + inward * away,
+  );
   return { x, y: corner.y, z: alcove.back.at(x, corner.y) };
 }
 
