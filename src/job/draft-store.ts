@@ -1,0 +1,157 @@
+import { temporal } from 'zundo';
+import { createStore } from 'zustand/vanilla';
+import type { Fixture, Job, NextReading, ReadingKind } from '../core';
+import { type Draft, type DraftFixture, type DraftReading, draftOf, typedAfterRemoval, typedWithout } from './draft';
+import { type EntryKind, rangeFault, readEntry } from './entry';
+import { advisedReading, newFixture, newReading } from './new-item';
+import { type FieldPath, fieldKey, withValueAt } from './path';
+
+export interface DraftState {
+  draft: Draft;
+  /** key of the field being typed in */
+  typing: string | null;
+  /** what the step of undo in progress belongs to; edits with the same name are undone together */
+  step: string | null;
+
+  /** Takes the text of a field as it stands; one that is not understood is kept as text. */
+  type(path: FieldPath, kind: EntryKind, text: string): void;
+  /** The field was left: what follows is a new step of undo, and a text not understood no longer counts. */
+  leave(): void;
+  /** Sets a name or a note. */
+  write(path: FieldPath, text: string): void;
+  /** Sets a choice; `undefined` clears it. */
+  choose(path: FieldPath, value: unknown): void;
+  /** Adds an empty reading and gives its id. */
+  addReading(kind: ReadingKind): string;
+  addAdvised(advice: NextReading): string;
+  addFixture(kind: Fixture['kind']): string;
+  putOnWall(fixtureId: string, wall: Fixture['wall']): void;
+  remove(list: 'readings' | 'fixtures', id: string): void;
+  addGap(readingId: string): void;
+  removeGap(readingId: string, index: number): void;
+  /** Takes up another job; undo brings the earlier one back. */
+  open(job: Job, id: string): void;
+  undo(): void;
+  redo(): void;
+}
+
+const undoSteps = 500;
+
+/** Everything the person edits, with undo and redo (`store.temporal`). */
+export const createDraftStore = (first: Draft) => {
+  let recorded: string | null = null;
+  const store = createStore<DraftState>()(
+    temporal(
+      (set, get) => {
+        const edit = (step: string | null, change: (draft: Draft) => Partial<Draft>) =>
+          set(({ draft }) => ({ draft: { ...draft, ...change(draft) }, step }));
+        return {
+          draft: first,
+          typing: null,
+          step: null,
+
+          type: (path, kind, text) => {
+            const key = fieldKey(path);
+            const { draft } = get();
+            const entry = readEntry(kind, text, draft.job.display);
+            const fits = entry.ok && rangeFault(draft.job, path, entry.value) === null;
+            set({
+              typing: key,
+              step: key,
+              draft: fits
+                ? { ...draft, job: withValueAt(draft.job, path, entry.value), typed: typedWithout(draft.typed, path) }
+                : { ...draft, typed: { ...draft.typed, [key]: text } },
+            });
+          },
+          leave: () => {
+            recorded = null;
+            set({ typing: null, step: null });
+          },
+          write: (path, text) => edit(fieldKey(path), ({ job }) => ({ job: withValueAt(job, path, text) })),
+          choose: (path, value) =>
+            edit(null, ({ job, typed }) => ({
+              job: withValueAt(job, path, value),
+              typed: typedWithout(typed, path),
+            })),
+          addReading: (kind) => {
+            const reading = newReading(kind, get().draft.job);
+            edit(null, ({ job }) => ({ job: { ...job, readings: [...job.readings, reading] } }));
+            return reading.id;
+          },
+          addAdvised: (advice) => {
+            const reading = advisedReading(advice, get().draft.job);
+            edit(null, ({ job }) => ({ job: { ...job, readings: [...job.readings, reading] } }));
+            return reading.id;
+          },
+          addFixture: (kind) => {
+            const fixture = newFixture(kind, get().draft.job);
+            edit(null, ({ job }) => ({ job: { ...job, fixtures: [...job.fixtures, fixture] } }));
+            return fixture.id;
+          },
+          putOnWall: (fixtureId, wall) =>
+            edit(null, ({ job, typed }) => ({
+              job: {
+                ...job,
+                fixtures: job.fixtures.map((fixture) => (fixture.id === fixtureId ? onWall(fixture, wall) : fixture)),
+              },
+              typed: typedWithout(typedWithout(typed, ['fixtures', fixtureId, 'fromBack']), [
+                'fixtures',
+                fixtureId,
+                'fromPlumbLine',
+              ]),
+            })),
+          remove: (list, id) =>
+            edit(null, ({ job, typed }) => ({
+              job: { ...job, [list]: job[list].filter((item) => item.id !== id) },
+              typed: typedWithout(typed, [list, id]),
+            })),
+          addGap: (readingId) => edit(null, ({ job }) => ({ job: withGaps(job, readingId, (gaps) => [...gaps, {}]) })),
+          removeGap: (readingId, index) =>
+            edit(null, ({ job, typed }) => ({
+              job: withGaps(job, readingId, (gaps) => gaps.filter((_, i) => i !== index)),
+              typed: typedAfterRemoval(typed, ['readings', readingId, 'gaps'], index),
+            })),
+          open: (job, id) => set({ draft: draftOf(job, id), typing: null, step: null }),
+          undo: () => {
+            get().leave();
+            store.temporal.getState().undo();
+          },
+          redo: () => {
+            get().leave();
+            store.temporal.getState().redo();
+          },
+        };
+      },
+      {
+        limit: undoSteps,
+        partialize: ({ draft }) => ({ draft }),
+        equality: (past, current) => past.draft === current.draft,
+        handleSet: (record) => (past, replace) => {
+          const { step } = store.getState();
+          if (step !== null && step === recorded) return;
+          recorded = step;
+          (record as (past: unknown, replace: unknown) => void)(past, replace);
+        },
+      },
+    ),
+  );
+  return store;
+};
+
+export type DraftStore = ReturnType<typeof createDraftStore>;
+
+type Gaps = Extract<DraftReading, { kind: 'plumb' }>['gaps'];
+
+const withGaps = (job: Draft['job'], readingId: string, change: (gaps: NonNullable<Gaps>) => Gaps): Draft['job'] => ({
+  ...job,
+  readings: job.readings.map((reading) =>
+    reading.id === readingId && reading.kind === 'plumb' ? { ...reading, gaps: change(reading.gaps ?? []) } : reading,
+  ),
+});
+
+function onWall(fixture: DraftFixture, wall: Fixture['wall']): DraftFixture {
+  const { id, kind, aboveRim, hole } = fixture;
+  const common = { id, kind, ...(aboveRim !== undefined && { aboveRim }), ...(hole !== undefined && { hole }) };
+  if (wall === 'back') return { ...common, wall };
+  return fixture.wall === 'back' ? { ...common, wall, fromBackOf: 'panel' } : { ...fixture, wall };
+}

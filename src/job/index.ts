@@ -1,0 +1,13 @@
+export { blankJob } from './blank';
+export { browserKeep, type Keep, type KeptJob } from './database';
+export { type Demo, demos } from './demos';
+export { download } from './download';
+export type { Draft, DraftFixture, DraftJob, DraftReading, DraftReadingOf } from './draft';
+export type { DraftState } from './draft-store';
+export { type EntryKind, fieldFault } from './entry';
+export { jobFileName, jobText } from './job-text';
+export { type FieldPath, fieldKey, valueAt } from './path';
+export { SessionProvider, useDraft, useHistory, useSession, useSessionState } from './react';
+export { openSession, type Session, type SessionState } from './session';
+export { solveInWorker } from './solve-in-worker';
+export { type SetAside, usable } from './usable';

@@ -1,0 +1,22 @@
+import { z } from 'zod';
+import { jobSchema } from '../core';
+import type { Draft } from './draft';
+import { usable } from './usable';
+
+const item = z.looseObject({ id: z.string(), kind: z.string() });
+const kept = z.object({
+  id: z.string(),
+  job: z.looseObject({ readings: z.array(item), fixtures: z.array(item) }),
+  typed: z.record(z.string(), z.string()),
+});
+
+/** A draft read back from storage; null where it is not one that this version understands. */
+export function keptDraft(value: unknown): Draft | null {
+  const parsed = kept.safeParse(value);
+  if (!parsed.success) return null;
+  const { readings, fixtures, ...rest } = parsed.data.job;
+  const sections = jobSchema.safeParse({ ...rest, readings: [], fixtures: [] });
+  if (!sections.success) return null;
+  const draft = { ...parsed.data, job: { ...sections.data, readings, fixtures } } as Draft;
+  return usable(draft).ok ? draft : null;
+}

@@ -1,0 +1,65 @@
+import type { Fixture, NextReading, ReadingKind } from '../core';
+import type { DraftFixture, DraftJob, DraftReading } from './draft';
+
+/** The first of r1, r2, … (f1, f2, …) that no item has. */
+export function freeId(items: readonly { id: string }[], letter: string): string {
+  const taken = new Set(items.map(({ id }) => id));
+  let n = items.length + 1;
+  while (taken.has(`${letter}${n}`)) n++;
+  return `${letter}${n}`;
+}
+
+/** A reading with the choices made as usual and every number still to be entered. */
+export function newReading(kind: ReadingKind, job: DraftJob): DraftReading {
+  const id = freeId(job.readings, 'r');
+  switch (kind) {
+    case 'tape-to-corner':
+    case 'square':
+    case 'angle':
+      return { id, kind, side: 'left' };
+    case 'tape-to-rim':
+      return { id, kind, wall: 'back' };
+    case 'span':
+      return { id, kind };
+    case 'plumb':
+      return { id, kind, wall: 'left', gaps: [{}, {}, {}] };
+    case 'straightedge':
+      return { id, kind, wall: 'back' };
+    case 'diagonal':
+      return { id, kind, from: { side: 'left' }, to: { side: 'right' } };
+    case 'depth':
+      return { id, kind, wall: 'left' };
+  }
+}
+
+/** A reading set up as advised, its value still to be entered. */
+export function advisedReading(advice: NextReading, job: DraftJob): DraftReading {
+  const { kind, height, at, wall, side } = advice;
+  const reading = newReading(kind, job);
+  const place = { height, ...(at !== null && { at }) };
+  switch (reading.kind) {
+    case 'tape-to-corner':
+    case 'square':
+    case 'angle':
+      return { ...reading, height, ...(side && { side }) };
+    case 'tape-to-rim':
+      return { ...reading, ...(wall && { wall }), ...(at !== null && { at }) };
+    case 'span':
+      return { ...reading, ...place };
+    case 'plumb':
+      return { ...reading, ...(wall && { wall }), ...(at !== null && { at }) };
+    case 'straightedge':
+      return { ...reading, ...(wall && { wall }), from: place };
+    case 'diagonal':
+      return { ...reading, from: { side: side ?? 'left', height } };
+    case 'depth':
+      return { ...reading, height, ...((side ?? wall) !== null && { wall: side ?? (wall as 'left' | 'right') }) };
+  }
+}
+
+/** A fixture on the wet wall with its place still to be entered. */
+export function newFixture(kind: Fixture['kind'], job: DraftJob): DraftFixture {
+  const id = freeId(job.fixtures, 'f');
+  const wall = job.fit.wetWall;
+  return wall === 'back' ? { id, kind, wall } : { id, kind, wall, fromBackOf: 'panel' };
+}

@@ -1,0 +1,7 @@
+import { expose } from 'comlink';
+import { solve } from '../core';
+
+const solver = { solve };
+export type SolverWorker = typeof solver;
+
+expose(solver);

@@ -1,0 +1,63 @@
+import { type Fault, type Job, jobSchema, parseJob } from '../core';
+import type { Draft, DraftFixture, DraftReading } from './draft';
+import { fieldKey, pathOfKey, startsWith } from './path';
+
+/** A reading or fixture that cannot be used yet, and why. */
+export interface SetAside {
+  list: 'readings' | 'fixtures';
+  id: string;
+  faults: Fault[];
+}
+
+export type Usable =
+  | { ok: true; job: Job; setAside: SetAside[] }
+  | { ok: false; faults: Fault[]; setAside: SetAside[] };
+
+/**
+ * The part of a draft that makes a job. Readings and fixtures with a missing value or a text that is not understood
+ * are set aside; elsewhere the last understood value stands.
+ * @param typing key of the field being typed in: its last understood value stands until it is left
+ */
+export function usable(draft: Draft, typing: string | null = null): Usable {
+  const setAside: SetAside[] = [];
+  const keep = <T extends DraftReading | DraftFixture>(list: 'readings' | 'fixtures', items: readonly T[]): T[] =>
+    items.filter((item) => {
+      const faults = faultsOf(draft, list, item, typing);
+      if (faults.length > 0) setAside.push({ list, id: item.id, faults });
+      return faults.length === 0;
+    });
+  const { job } = draft;
+  const parsed = parseJob({
+    ...job,
+    readings: keep('readings', job.readings),
+    fixtures: keep('fixtures', job.fixtures),
+  });
+  return parsed.ok ? { ...parsed, setAside } : { ...parsed, setAside };
+}
+
+function faultsOf(
+  draft: Draft,
+  list: 'readings' | 'fixtures',
+  item: DraftReading | DraftFixture,
+  typing: string | null,
+): Fault[] {
+  const unread = Object.keys(draft.typed)
+    .filter((key) => key !== typing && startsWith(pathOfKey(key), [list, item.id]))
+    .map((key) => ({
+      path: pathOfKey(key).slice(2).join('/'),
+      message: draft.typed[key] === '' ? 'needs a value' : 'is not understood yet',
+    }));
+  const parsed = jobSchema.shape[list].safeParse([item]);
+  if (parsed.success) return unread;
+  const seen = new Set(unread.map(({ path }) => path));
+  const invalid = parsed.error.issues
+    .map((issue) => ({
+      path: issue.path.slice(1).map(String).join('/'),
+      message: issue.code === 'invalid_type' ? 'needs a value' : issue.message,
+    }))
+    .filter(({ path }) => !seen.has(path));
+  return [...unread, ...invalid];
+}
+
+/** True where the field holds a text that is not understood. */
+export const isUnread = (draft: Draft, path: readonly (string | number)[]): boolean => fieldKey(path) in draft.typed;

@@ -1,0 +1,15 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { blankJob, browserKeep, demos, openSession, solveInWorker } from './job';
+import { App } from './views';
+import './views/global.css';
+
+const root = document.getElementById('root');
+if (!root) throw new Error('the page has no element with the id root');
+
+const session = await openSession({ solve: solveInWorker(), keep: browserKeep(), first: demos[0]?.job ?? blankJob() });
+createRoot(root).render(
+  <StrictMode>
+    <App session={session} />
+  </StrictMode>,
+);

@@ -1,0 +1,1 @@
+export { AlcoveView, type AlcoveViewProps } from './AlcoveView';

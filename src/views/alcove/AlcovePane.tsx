@@ -1,0 +1,51 @@
+import { lazy, Suspense, useState } from 'react';
+import type { PanelName } from '../../core';
+import { useSessionState } from '../../job';
+import { useLengths } from '../parts';
+import styles from './alcove.module.css';
+import { DrawingControls } from './DrawingControls';
+import { useDrawing } from './drawing-store';
+import { panelTitle } from './panel-words';
+import { useCalm } from './useCalm';
+
+const AlcoveView = lazy(() => import('../../scene').then((scene) => ({ default: scene.AlcoveView })));
+
+interface AlcovePaneProps {
+  picked: PanelName | null;
+  onPick: (panel: PanelName) => void;
+}
+
+/** The alcove in 3D with what sets how it is drawn. */
+export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
+  const result = useSessionState((state) => state.result);
+  const job = useSessionState((state) => state.solved);
+  const working = useSessionState((state) => state.working);
+  const { factor, off, showPanels, tags } = useDrawing();
+  const lengths = useLengths();
+  const calm = useCalm();
+  const [reset, setReset] = useState(0);
+  const description =
+    `The alcove as measured, drawn ${factor} times further out of true than it is` +
+    `${picked === null ? '' : `, ${panelTitle[picked].toLowerCase()} picked`}. The figures beside it say the same in words.`;
+  return (
+    <section className={styles.pane} aria-label="The alcove in 3D">
+      <div className={styles.stage} data-testid="alcove">
+        {result && job ? (
+          <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
+            <AlcoveView
+              {...{ result, job, factor, off, showPanels, tags, picked, onPick, description, calm, reset }}
+              lengthText={lengths.text}
+            />
+          </Suspense>
+        ) : (
+          <p className={styles.wait}>{working ? 'Working out the alcove…' : 'Nothing to draw yet.'}</p>
+        )}
+        <p className={styles.scale}>{factor === 1 ? 'drawn true' : `out of true × ${factor}`}</p>
+        <button type="button" className={styles.reset} onClick={() => setReset((count) => count + 1)}>
+          First view
+        </button>
+      </div>
+      <DrawingControls picked={picked} onPick={onPick} />
+    </section>
+  );
+}

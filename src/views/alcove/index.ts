@@ -1,0 +1,2 @@
+export { AlcovePane } from './AlcovePane';
+export { panelTitle, panelWords } from './panel-words';

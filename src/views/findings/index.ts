@@ -1,0 +1,2 @@
+export { Figures } from './Figures';
+export { Problems } from './Problems';

@@ -1,0 +1,66 @@
+import { useId } from 'react';
+import type { EntryKind, FieldPath } from '../../job';
+import styles from './parts.module.css';
+import { useEntry } from './useEntry';
+import { useLengths } from './useLengths';
+
+export interface NumberFieldProps {
+  path: FieldPath;
+  /** what the field is, for those who do not see where it stands */
+  label: string;
+  kind?: EntryKind;
+  /** unit of a `number`, written after it */
+  unit?: string;
+  optional?: boolean;
+  /** what applies while an optional field is empty */
+  placeholder?: string;
+  labelShown?: boolean;
+}
+
+/** A field for a length, an angle or a plain number. */
+export function NumberField({
+  path,
+  label,
+  kind = 'length',
+  unit,
+  optional = false,
+  placeholder,
+  labelShown = false,
+}: NumberFieldProps) {
+  const id = useId();
+  const { text, fault, onText, onLeave } = useEntry(path, kind, optional);
+  const lengths = useLengths();
+  const mark = kind === 'length' ? lengths.unit : kind === 'degrees' ? '°' : unit;
+  return (
+    <span className={styles.field} data-stacked={labelShown || undefined}>
+      <label htmlFor={id} className={labelShown ? styles.fieldLabel : 'unseen'}>
+        {label}
+      </label>
+      <span className={styles.fieldBox}>
+        <input
+          id={id}
+          className={styles.number}
+          value={text}
+          placeholder={placeholder}
+          autoComplete="off"
+          spellCheck={false}
+          enterKeyHint="next"
+          aria-invalid={fault !== null}
+          aria-describedby={fault === null ? undefined : `${id}-fault`}
+          onChange={({ target }) => onText(target.value)}
+          onBlur={onLeave}
+        />
+        {mark && (
+          <span className={styles.mark} aria-hidden="true">
+            {mark}
+          </span>
+        )}
+      </span>
+      {fault !== null && (
+        <span id={`${id}-fault`} className={styles.fault}>
+          {fault}
+        </span>
+      )}
+    </span>
+  );
+}

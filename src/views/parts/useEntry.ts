@@ -1,0 +1,40 @@
+import { useState } from 'react';
+import { type EntryKind, type FieldPath, fieldFault, fieldKey, useDraft, useSession, valueAt } from '../../job';
+import { useLengths } from './useLengths';
+
+export interface EntryState {
+  /** what the field shows */
+  text: string;
+  /** what is wrong with it, once it is left */
+  fault: string | null;
+  onText(text: string): void;
+  onLeave(): void;
+}
+
+/** Ties a field of the job to an input. An optional field may be left empty. */
+export function useEntry(path: FieldPath, kind: EntryKind, optional = false): EntryState {
+  const lengths = useLengths();
+  const key = fieldKey(path);
+  const value = useDraft(({ draft }) => valueAt(draft.job, path)) as number | undefined;
+  const unread = useDraft(({ draft }) => draft.typed[key]);
+  const fault = useDraft(({ draft, typing }) => {
+    const text = draft.typed[key];
+    return text === undefined || typing === key ? null : fieldFault(draft, path, kind, text);
+  });
+  const { type, choose, leave } = useSession().draft.getState();
+  const [inHand, setInHand] = useState<string | null>(null);
+  const understood = value === undefined ? '' : kind === 'length' ? lengths.field(value) : String(value);
+  return {
+    text: inHand ?? unread ?? understood,
+    fault,
+    onText: (text) => {
+      setInHand(text);
+      if (optional && text.trim() === '') choose(path, undefined);
+      else type(path, kind, text);
+    },
+    onLeave: () => {
+      setInHand(null);
+      leave();
+    },
+  };
+}

@@ -1,0 +1,72 @@
+import { DropdownMenu } from 'radix-ui';
+import { useRef } from 'react';
+import { blankJob, demos, download, jobFileName, jobText, usable, useSession } from '../../job';
+import styles from './shell.module.css';
+
+/** Open, save, demo jobs and a new job. */
+export function JobMenu() {
+  const session = useSession();
+  const picker = useRef<HTMLInputElement>(null);
+
+  const save = () => {
+    const { draft } = session.draft.getState();
+    const understood = usable(draft);
+    if (!understood.ok) return session.tell('This job is not complete enough for a file yet.');
+    download(jobFileName(draft.job), jobText(understood.job), 'application/json');
+    const left = understood.setAside.length;
+    return session.tell(
+      left === 0
+        ? `Saved ${jobFileName(draft.job)}.`
+        : `Saved ${jobFileName(draft.job)} without ${left === 1 ? 'the one entry that is' : `the ${left} entries that are`} not finished. What you typed stays here.`,
+    );
+  };
+  const open = async (file: File | undefined) => {
+    if (!file) return;
+    try {
+      session.openText(file.name, await file.text());
+    } catch {
+      session.tell(`${file.name} could not be read. Check that it is still there and try again.`);
+    }
+  };
+
+  return (
+    <>
+      <input
+        ref={picker}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        data-testid="job-file"
+        onChange={({ target }) => {
+          void open(target.files?.[0]);
+          target.value = '';
+        }}
+      />
+      <DropdownMenu.Root modal={false}>
+        <DropdownMenu.Trigger className={styles.menuButton}>
+          Job <span aria-hidden="true">▾</span>
+        </DropdownMenu.Trigger>
+        <DropdownMenu.Portal>
+          <DropdownMenu.Content className={styles.menu} align="end" sideOffset={6} collisionPadding={8}>
+            <DropdownMenu.Item className={styles.menuItem} onSelect={() => session.openJob(blankJob())}>
+              New job
+            </DropdownMenu.Item>
+            <DropdownMenu.Item className={styles.menuItem} onSelect={() => picker.current?.click()}>
+              Open a job file…
+            </DropdownMenu.Item>
+            <DropdownMenu.Item className={styles.menuItem} onSelect={save}>
+              Save as a job file
+            </DropdownMenu.Item>
+            <DropdownMenu.Separator className={styles.menuLine} />
+            <DropdownMenu.Label className={styles.menuLabel}>Demo jobs</DropdownMenu.Label>
+            {demos.map(({ name, job }) => (
+              <DropdownMenu.Item key={name} className={styles.menuItem} onSelect={() => session.openJob(job)}>
+                {name}
+              </DropdownMenu.Item>
+            ))}
+          </DropdownMenu.Content>
+        </DropdownMenu.Portal>
+      </DropdownMenu.Root>
+    </>
+  );
+}

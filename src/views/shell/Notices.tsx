@@ -1,0 +1,54 @@
+import { useSession, useSessionState } from '../../job';
+import { Callout } from '../parts';
+import styles from './shell.module.css';
+
+/** What the app has to tell about files, storage and the model, above whatever place one is in. */
+export function Notices() {
+  const session = useSession();
+  const { badFile, failure, keeping, notice } = useSessionState((state) => state);
+  return (
+    <div className={styles.notices}>
+      <div aria-live="polite">
+        {notice !== null && (
+          <Callout weight="plain">
+            <p>{notice}</p>
+            <button type="button" onClick={session.dismissNotice}>
+              Close
+            </button>
+          </Callout>
+        )}
+      </div>
+      <div role="alert">
+        {failure !== null && (
+          <Callout weight="bad">
+            <p>{failure}</p>
+          </Callout>
+        )}
+        {keeping === 'not-kept' && (
+          <Callout weight="warn">
+            <p>
+              This browser is not keeping the job between visits (its storage is blocked or full). Save it as a job file
+              before you close the page.
+            </p>
+          </Callout>
+        )}
+        {badFile !== null && (
+          <Callout weight="bad">
+            <h2>{badFile.name} was not opened</h2>
+            <p>The job in hand is as it was. In the file:</p>
+            <ul className={styles.faults} aria-label="Faults in the file">
+              {badFile.faults.map(({ path, message }, i) => (
+                <li key={`${path} ${i}`}>
+                  <code>{path}</code> {message}
+                </li>
+              ))}
+            </ul>
+            <button type="button" onClick={session.dismissBadFile}>
+              Close
+            </button>
+          </Callout>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,27 @@
+import { addressOf, type Place, usePlace } from './place';
+import styles from './shell.module.css';
+
+const places: readonly { place: Place; words: string; about: string }[] = [
+  { place: { name: 'site' }, words: 'Site', about: 'readings and walls' },
+  { place: { name: 'bench', panel: 'back' }, words: 'Bench', about: 'panels and templates' },
+];
+
+/** The way between the places of the app. */
+export function Places() {
+  const here = usePlace();
+  return (
+    <nav className={styles.places} aria-label="Places">
+      {places.map(({ place, words, about }) => (
+        <a
+          key={words}
+          href={addressOf(place)}
+          className={styles.place}
+          aria-current={place.name === here.name ? 'page' : undefined}
+        >
+          <span className={styles.placeName}>{words}</span>
+          <span className={styles.placeAbout}>{about}</span>
+        </a>
+      ))}
+    </nav>
+  );
+}

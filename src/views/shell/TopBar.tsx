@@ -1,0 +1,51 @@
+import type { DisplayUnit } from '../../core';
+import { useDraft, useHistory, useSession } from '../../job';
+import { Segments } from '../parts';
+import { JobMenu } from './JobMenu';
+import { Mark } from './Mark';
+import { Places } from './Places';
+import styles from './shell.module.css';
+
+const units: readonly (readonly [DisplayUnit, string])[] = [
+  ['in', 'in'],
+  ['mm', 'mm'],
+];
+
+/** Name of the job, the places, undo and redo, units and files. */
+export function TopBar() {
+  const name = useDraft(({ draft }) => draft.job.name);
+  const unit = useDraft(({ draft }) => draft.job.display);
+  const { past, future } = useHistory();
+  const { write, choose, leave, undo, redo } = useSession().draft.getState();
+  return (
+    <header className={styles.top}>
+      <h1 className={styles.brand}>
+        <Mark />
+        Nookwright
+      </h1>
+      <input
+        className={styles.jobName}
+        aria-label="Name of the job"
+        value={name}
+        maxLength={200}
+        autoComplete="off"
+        size={Math.max(12, name.length)}
+        onChange={({ target }) => write(['name'], target.value)}
+        onBlur={leave}
+      />
+      <Places />
+      <div className={styles.tools}>
+        <button type="button" aria-label="Undo" disabled={past === 0} onClick={undo}>
+          <span aria-hidden="true">↶</span>
+          <span className={styles.word}>Undo</span>
+        </button>
+        <button type="button" aria-label="Redo" disabled={future === 0} onClick={redo}>
+          <span aria-hidden="true">↷</span>
+          <span className={styles.word}>Redo</span>
+        </button>
+        <Segments label="Units" value={unit} choices={units} onChoose={(chosen) => choose(['display'], chosen)} />
+        <JobMenu />
+      </div>
+    </header>
+  );
+}

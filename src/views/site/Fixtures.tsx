@@ -1,0 +1,131 @@
+import { DropdownMenu } from 'radix-ui';
+import type { Fixture, WallName } from '../../core';
+import { type DraftFixture, useDraft, useSession, useSessionState } from '../../job';
+import { Card, ChoiceField, NumberField, SidedField } from '../parts';
+import readings from './readings/readings.module.css';
+import styles from './site.module.css';
+
+const kindNames: Record<Fixture['kind'], string> = {
+  valve: 'valve',
+  spout: 'spout',
+  'shower-head': 'shower head',
+  'hand-shower': 'hand shower',
+  'body-spray': 'body spray',
+  'grab-bar': 'grab bar',
+  other: 'other',
+};
+const kinds = Object.entries(kindNames) as [Fixture['kind'], string][];
+const walls: readonly (readonly [WallName, string])[] = [
+  ['left', 'left'],
+  ['back', 'back'],
+  ['right', 'right'],
+];
+
+/** What comes through the panels: where its centre lies and what hole it takes. */
+export function Fixtures() {
+  const fixtures = useDraft(({ draft }) => draft.job.fixtures);
+  const { addFixture } = useSession().draft.getState();
+  return (
+    <Card
+      title="Holes for fixtures"
+      aside={
+        <DropdownMenu.Root modal={false}>
+          <DropdownMenu.Trigger className={readings.add}>
+            <span aria-hidden="true">+</span> Add a fixture
+          </DropdownMenu.Trigger>
+          <DropdownMenu.Portal>
+            <DropdownMenu.Content className={readings.kinds} align="end" sideOffset={6} collisionPadding={8}>
+              {kinds.map(([kind, name]) => (
+                <DropdownMenu.Item key={kind} className={readings.kind} onSelect={() => addFixture(kind)}>
+                  <strong>{name}</strong>
+                </DropdownMenu.Item>
+              ))}
+            </DropdownMenu.Content>
+          </DropdownMenu.Portal>
+        </DropdownMenu.Root>
+      }
+    >
+      <p className={styles.about}>
+        Shut the water off before plumbing is opened; keep power tools and leads away from water. A grab bar must be
+        fixed to blocking in the wall, not to a panel.
+      </p>
+      {fixtures.length === 0 && <p>No hole yet.</p>}
+      <ul className={readings.list}>
+        {fixtures.map((fixture) => (
+          <FixtureRow key={fixture.id} fixture={fixture} />
+        ))}
+      </ul>
+    </Card>
+  );
+}
+
+function FixtureRow({ fixture }: { fixture: DraftFixture }) {
+  const { choose, putOnWall, remove } = useSession().draft.getState();
+  const waits = useSessionState(({ setAside }) =>
+    setAside.some(({ list, id }) => list === 'fixtures' && id === fixture.id),
+  );
+  const path = ['fixtures', fixture.id] as const;
+  return (
+    <li className={readings.reading}>
+      <div className={readings.readingHead}>
+        <span className={readings.id}>{fixture.id}</span>
+        <div className={readings.sentence}>
+          <ChoiceField
+            label="fixture"
+            value={fixture.kind}
+            choices={kinds}
+            onChoose={(kind) => choose([...path, 'kind'], kind)}
+          />
+          on the{' '}
+          <ChoiceField
+            label="wall"
+            value={fixture.wall}
+            choices={walls}
+            onChoose={(wall) => putOnWall(fixture.id, wall)}
+          />{' '}
+          wall: hole <NumberField path={[...path, 'hole']} label="diameter of the hole" /> across, centre
+          <NumberField path={[...path, 'aboveRim']} label="height above the rim" /> above the rim,
+          {fixture.wall === 'back' ? (
+            <span className={readings.phrase}>
+              <SidedField
+                path={[...path, 'fromPlumbLine']}
+                label="distance from the plumb line"
+                sides={['right', 'left']}
+              />{' '}
+              of the plumb line
+            </span>
+          ) : (
+            <span className={readings.phrase}>
+              <NumberField path={[...path, 'fromBack']} label="distance from the back" /> from the
+              <ChoiceField
+                label="measured from"
+                value={fixture.fromBackOf}
+                onChoose={(of) => choose([...path, 'fromBackOf'], of)}
+                choices={[
+                  ['panel', 'face of the back panel'],
+                  ['wall', 'bare back wall'],
+                ]}
+              />
+            </span>
+          )}
+        </div>
+        <button
+          type="button"
+          className={readings.more}
+          aria-label={`Remove ${fixture.id}`}
+          onClick={() => remove('fixtures', fixture.id)}
+        >
+          <span aria-hidden="true">✕</span>
+        </button>
+      </div>
+      {waits && (
+        <p className={readings.outcome} data-weight="warn">
+          <span className={readings.outcomeSign} aria-hidden="true">
+            !
+          </span>
+          Not used yet: fill in what is empty or put right what is marked.
+        </p>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,1 @@
+export { Site } from './Site';

@@ -1,0 +1,38 @@
+import { type DraftReadingOf, useSession } from '../../../job';
+import { NumberField, SidedField } from '../../parts';
+import styles from './readings.module.css';
+
+/** The gaps of a hung line, one row per height. */
+export function GapTable({ reading }: { reading: DraftReadingOf<'plumb'> }) {
+  const { addGap, removeGap } = useSession().draft.getState();
+  const gaps = reading.gaps ?? [];
+  return (
+    <div className={styles.gaps}>
+      <ol className={styles.gapRows} aria-label="Gaps">
+        {gaps.map((_, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a gap has no other name than its place
+          <li key={i} className={styles.gapRow}>
+            <SidedField
+              path={['readings', reading.id, 'gaps', i, 'height']}
+              label={`height of gap ${i + 1}`}
+              sides={['above', 'below']}
+            />
+            <span>gap</span>
+            <NumberField path={['readings', reading.id, 'gaps', i, 'value']} label={`gap ${i + 1}`} />
+            <button
+              type="button"
+              aria-label={`Remove gap ${i + 1}`}
+              disabled={gaps.length <= 2}
+              onClick={() => removeGap(reading.id, i)}
+            >
+              <span aria-hidden="true">✕</span>
+            </button>
+          </li>
+        ))}
+      </ol>
+      <button type="button" onClick={() => addGap(reading.id)}>
+        Add a height
+      </button>
+    </div>
+  );
+}

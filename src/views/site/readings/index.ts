@@ -1,0 +1,2 @@
+export { kindWords } from './kinds';
+export { Readings } from './Readings';
