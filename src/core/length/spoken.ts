@@ -138,7 +138,7 @@ function cardinal(words: string[]): number | null {
       room = factor;
       continue;
     }
-    const value = word === 'a' || word === 'an' ? 1 : valueOf(word);
+    const value = word === 'a' || word === 'an' ? 1 : wordValue(word);
     if (value >= room) return Number.NaN;
     current += value;
     room = TENS.includes(word) ? 10 : 1;
@@ -146,5 +146,5 @@ function cardinal(words: string[]): number | null {
   return total + current;
 }
 
-const valueOf = (word: string): number =>
+const wordValue = (word: string): number =>
   TENS.includes(word) ? (TENS.indexOf(word) + 2) * 10 : UNITS.includes(word) ? UNITS.indexOf(word) : Number(word);
