@@ -19,3 +19,9 @@ export function contourRise({ profile, width }: Rim, z: Dual): Dual {
   }
   return constant(last[1]);
 }
+
+/** Distances from the back wall at which the rim's contour turns, ascending, mm. */
+export function contourKinks({ profile, width }: Rim): number[] {
+  const last = profile.at(-1);
+  return last === undefined ? [] : profile.map(([outward]) => width - last[0] + outward);
+}

@@ -11,14 +11,22 @@ const CHORD_TOLERANCE = 0.02;
 const FIRST_SPLITS = 16;
 const DEEPEST = 8;
 
-/** Samples an edge from `from` to `to` (either order), closer together where it curves. */
-export function sampleEdge(edge: EdgeAt, from: number, to: number): EdgeSample[] {
+/**
+ * Samples an edge from `from` to `to`, closer together where it curves.
+ * @param kinks places where the edge may turn sharply; each within the range becomes a sample
+ */
+export function sampleEdge(edge: EdgeAt, from: number, to: number, kinks: readonly number[] = []): EdgeSample[] {
   const sample = (along: number): EdgeSample => ({ along, at: edge(along).value });
   const samples = [sample(from)];
-  for (let k = 1; k <= FIRST_SPLITS; k++) {
-    split(samples.at(-1)!, sample(from + ((to - from) * k) / FIRST_SPLITS), DEEPEST, sample, samples);
-  }
+  for (const along of firstSplits(from, to, kinks)) split(samples.at(-1)!, sample(along), DEEPEST, sample, samples);
   return samples;
+}
+
+/** Ends of the first pieces, ascending: even steps and the kinks. */
+function firstSplits(from: number, to: number, kinks: readonly number[]): number[] {
+  const even = Array.from({ length: FIRST_SPLITS }, (_, k) => from + ((to - from) * (k + 1)) / FIRST_SPLITS);
+  const turns = kinks.filter((kink) => kink > from && kink < to && !even.includes(kink));
+  return [...even, ...turns].sort((a, b) => a - b);
 }
 
 function split(

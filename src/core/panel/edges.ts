@@ -1,7 +1,7 @@
 import type { Alcove } from '../alcove';
 import { add, constant, type Dual, fixedPoint, larger, shift, smaller } from '../dual';
 import type { Job, Side } from '../job-file';
-import { contourRise } from './contour';
+import { contourKinks, contourRise } from './contour';
 import type { EdgeName, PanelName, Point } from './panel';
 
 /** Position of an edge at a place along it, wall coordinates, mm. */
@@ -15,6 +15,8 @@ export interface PanelEdges {
   lower: { name: EdgeName; at: EdgeAt };
   upper: { name: EdgeName; at: EdgeAt };
   bottom: EdgeAt;
+  /** u at which the bottom turns sharply, ascending */
+  bottomKinks: number[];
   top: EdgeAt;
 }
 
@@ -61,6 +63,7 @@ function backEdges(alcove: Alcove, { fit, rim }: Job): PanelEdges {
     lower: { name: 'left', at: corner('left') },
     upper: { name: 'right', at: corner('right') },
     bottom,
+    bottomKinks: [],
     top: () => constant(fit.top),
   };
 }
@@ -102,6 +105,7 @@ function sideEdges(alcove: Alcove, { fit, rim }: Job, side: Side): PanelEdges {
       at: (height) => shift(alcove.front[side].at(constant(0), constant(height)), -fit.frontSetBack),
     },
     bottom,
+    bottomKinks: contourKinks(rim),
     top: () => constant(fit.top),
   };
 }

@@ -4,6 +4,9 @@ export interface CurvePoint {
   at: number;
 }
 
+/** Chords this near in length count as equal, so that rounding does not choose between them, mm. */
+const TIE = 1e-6;
+
 /**
  * Marks for an edge: the fewest samples that, joined by straight cuts, keep within `tolerance` of every sample, and
  * never fewer than both ends and the middle.
@@ -37,7 +40,7 @@ export function fewestChords(points: readonly CurvePoint[], tolerance: number): 
       const slope = (points[j]!.at - points[i]!.at) / run;
       if (slope >= low && slope <= high) {
         const span = Math.max(longest[i]!, run);
-        if (cuts[i]! + 1 < cuts[j]! || (cuts[i]! + 1 === cuts[j]! && span < longest[j]!)) {
+        if (cuts[i]! + 1 < cuts[j]! || (cuts[i]! + 1 === cuts[j]! && span < longest[j]! - TIE)) {
           cuts[j] = cuts[i]! + 1;
           longest[j] = span;
           from[j] = i;

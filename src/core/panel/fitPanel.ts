@@ -84,7 +84,7 @@ interface RawEdges {
 }
 
 /** The four edges between the corners where they meet. */
-function rawEdges({ lower, upper, bottom, top }: PanelEdges): RawEdges {
+function rawEdges({ lower, upper, bottom, bottomKinks, top }: PanelEdges): RawEdges {
   const middle: Point = [(lower.at(0).value + upper.at(0).value) / 2, 0];
   const lowerBottom = meet(lower.at, bottom, middle);
   const upperBottom = meet(upper.at, bottom, middle);
@@ -96,16 +96,16 @@ function rawEdges({ lower, upper, bottom, top }: PanelEdges): RawEdges {
     at,
     samples: sampleEdge(at, from[1], to[1]),
   });
-  const level = (name: EdgeName, at: RawEdge['at'], from: Point, to: Point): RawEdge => ({
+  const level = (name: EdgeName, at: RawEdge['at'], from: Point, to: Point, kinks: number[] = []): RawEdge => ({
     name,
     upright: false,
     at,
-    samples: sampleEdge(at, from[0], to[0]),
+    samples: sampleEdge(at, from[0], to[0], kinks),
   });
   return {
     lower: upright(lower.name, lower.at, lowerBottom, lowerTop),
     upper: upright(upper.name, upper.at, upperBottom, upperTop),
-    bottom: level('bottom', bottom, lowerBottom, upperBottom),
+    bottom: level('bottom', bottom, lowerBottom, upperBottom, bottomKinks),
     top: level('top', top, lowerTop, upperTop),
   };
 }
