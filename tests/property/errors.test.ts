@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { solve } from '../../src/core';
+import { fullPlan, jobWith, plausibleAlcove, trueEdge, withBlunder } from '../simulate';
+import { choices, PANELS, runs, seeds, surveyOf } from './arbitraries';
+
+describe('a survey with instrument errors', () => {
+  it('keeps about 95 % of marks within their ±', () => {
+    let inside = 0;
+    let all = 0;
+    fc.assert(
+      fc.property(seeds, choices, (seed, chosen) => {
+        const { alcove, job } = surveyOf(seed, chosen);
+        const { panels } = solve(job);
+        for (const panel of PANELS) {
+          for (const [edge, { marks }] of Object.entries(panels[panel].edges)) {
+            if (edge === 'top') continue;
+            for (const { u, v, sd } of marks) {
+              const [along, at] = edge === 'bottom' ? [u, v] : [v, u];
+              all++;
+              if (Math.abs(at - trueEdge(alcove, job, panel, edge as 'left', along)) <= 1.96 * sd) inside++;
+            }
+          }
+        }
+      }),
+      runs(100),
+    );
+    // Marks of one alcove hang together, so the share over 100 alcoves scatters by about 1 %.
+    expect(inside / all).toBeGreaterThan(0.92);
+    expect(inside / all).toBeLessThan(0.98);
+  });
+
+  it('rarely has a suspect, and names a reading that is an inch off', () => {
+    let suspected = 0;
+    fc.assert(
+      fc.property(seeds, choices, (seed, chosen) => {
+        const { job } = surveyOf(seed, chosen);
+        if (solve(job).adjustment.suspect !== null) suspected++;
+        for (const id of ['corner-left-2', 'span-1-out', 'rim-back-2']) {
+          const { suspect } = solve({ ...job, readings: withBlunder(job.readings, id, 25.4) }).adjustment;
+          expect(suspect?.id).toBe(id);
+          const right = job.readings.find((reading) => reading.id === id)!;
+          expect(Math.abs(suspect!.fits - (right as { value: number }).value)).toBeLessThan(4);
+        }
+      }),
+      runs(30),
+    );
+    expect(suspected).toBeLessThan(6);
+  });
+});
+
+describe('a hump that no single bow can follow', () => {
+  it('does not pass unnoticed', () => {
+    fc.assert(
+      fc.property(seeds, fc.constantFrom(...PANELS), (seed, wall) => {
+        const smooth = plausibleAlcove(seed);
+        const at = wall === 'back' ? 300 : 380;
+        const humped = { ...smooth, humps: [{ wall, at, height: 130, rise: 12, radius: 180 }] };
+        const s0 = (alcove: typeof smooth): number => solve(jobWith(fullPlan(alcove, { seed }))).adjustment.s0!;
+        expect(s0(humped)).toBeGreaterThan(s0(smooth) + 0.3);
+      }),
+      runs(20),
+    );
+  });
+});
