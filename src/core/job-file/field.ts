@@ -1,14 +1,37 @@
 import { z } from 'zod';
 
-/** Finite number of millimetres within a plausible range. */
-export const millimetres = (least: number, most: number) =>
-  z.number().min(least, `must be at least ${least} mm`).max(most, `must be at most ${most} mm`);
+const atMost = (most: number, unit: string) =>
+  z.number().max(most, { error: ({ input }) => `must be at most ${most}${unit}; found ${input}` });
 
-/** Finite number above zero, at most `most`. */
-export const positive = (most: number) => z.number().gt(0, 'must be more than 0').max(most, `must be at most ${most}`);
+/** Finite number from `least` to `most`, both in the unit that messages name. */
+const between = (least: number, most: number, unit: string) =>
+  atMost(most, unit).min(least, { error: ({ input }) => `must be at least ${least}${unit}; found ${input}` });
+
+/** Finite number of millimetres within a plausible range. */
+export const millimetres = (least: number, most: number) => between(least, most, ' mm');
+
+/** Finite number of degrees within a plausible range. */
+export const degrees = (least: number, most: number) => between(least, most, '°');
+
+/** Millimetres above zero, at most `most`. */
+export const positiveMillimetres = (most: number) =>
+  atMost(most, ' mm').gt(0, { error: ({ input }) => `must be more than 0 mm; found ${input}` });
+
+/** The smallest standard deviation, in any unit: weights stay within what a double carries. */
+const LEAST_SD = 1e-6;
+
+/** A standard deviation (1 sigma) in the unit that its field states. */
+export const standardDeviation = (most: number) => between(LEAST_SD, most, '');
 
 /** Height in mm from the level line, up positive. */
 export const height = millimetres(-3000, 3000);
 
-export const idText = z.string().min(1, 'needs a name of at least one character').max(60);
+/** One line of text; control characters would spoil the drawings that it is printed on. */
+export const lineText = (most: number) =>
+  z
+    .string()
+    .max(most)
+    .regex(/^\P{Cc}*$/u, 'must be one line without control characters');
+
+export const idText = lineText(60).regex(/\S/, 'needs at least one character that shows');
 export const noteText = z.string().max(2000);

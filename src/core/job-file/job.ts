@@ -1,50 +1,59 @@
 import { z } from 'zod';
-import { idText, millimetres, positive } from './field';
+import { distinctIds } from './distinctIds';
+import { idText, lineText, millimetres, standardDeviation } from './field';
 import { reading } from './reading';
 
 /** One-sigma accuracy of each instrument. Defaults and their sources: core/survey/instruments.ts. */
 const instruments = z.strictObject({
   /** mm; without it the tape's class II error grows with the length measured */
-  tape: z.strictObject({ sd: positive(50) }).optional(),
-  laser: z.strictObject({ sd: positive(50) }).optional(),
+  tape: z.strictObject({ sd: standardDeviation(50) }).optional(),
+  laser: z.strictObject({ sd: standardDeviation(50) }).optional(),
   /** mm per m */
-  level: z.strictObject({ sd: positive(50) }).optional(),
+  level: z.strictObject({ sd: standardDeviation(50) }).optional(),
   /** a gap read with a rule, mm */
-  rule: z.strictObject({ sd: positive(50) }).optional(),
-  straightedge: z.strictObject({ sd: positive(50) }).optional(),
+  rule: z.strictObject({ sd: standardDeviation(50) }).optional(),
+  straightedge: z.strictObject({ sd: standardDeviation(50) }).optional(),
   /** degrees */
-  angleFinder: z.strictObject({ sd: positive(10) }).optional(),
+  angleFinder: z.strictObject({ sd: standardDeviation(10) }).optional(),
 });
 
 /** Weak priors, 1 sigma. mm/m for slopes, mm/m² for the quadratic and twist coefficients. */
 const priors = z.strictObject({
-  plumb: positive(200).default(8),
-  square: positive(200).default(10),
-  twist: positive(200).default(4),
-  bow: positive(200).default(4),
-  rimLevel: positive(200).default(5),
-  frontPlumb: positive(200).default(8),
+  plumb: standardDeviation(200).default(8),
+  square: standardDeviation(200).default(10),
+  twist: standardDeviation(200).default(4),
+  bow: standardDeviation(200).default(4),
+  rimLevel: standardDeviation(200).default(5),
+  frontPlumb: standardDeviation(200).default(8),
 });
 
-const rim = z.strictObject({
-  kind: z.enum(['tub', 'shower-base']).default('tub'),
-  /** mm from the back wall to the apron's outer face */
-  width: millimetres(300, 2500).default(760),
-  /** mm from the floor to the rim at the apron */
-  apronHeight: millimetres(0, 1200).default(500),
-  /**
-   * Contour of the rim where it rolls over towards the apron: points [outward, rise] in mm; outward runs from where
-   * the rim leaves its plane to the apron's outer face (the last point lies at z = width), rise is negative downwards.
-   */
-  profile: z
-    .array(z.tuple([millimetres(0, 500), millimetres(-500, 100)]))
-    .max(200)
-    .default([])
-    .refine(
-      (points) => points.every((point, i) => i === 0 || point[0] > points[i - 1]![0]),
-      'outward distances must increase from point to point',
-    ),
-});
+/** Points of the rim's contour closer together than this outwards are one step in the rim, mm. */
+const LEAST_PROFILE_STEP = 0.1;
+
+const rim = z
+  .strictObject({
+    kind: z.enum(['tub', 'shower-base']).default('tub'),
+    /** mm from the back wall to the apron's outer face */
+    width: millimetres(300, 2500).default(760),
+    /** mm from the floor to the rim at the apron */
+    apronHeight: millimetres(0, 1200).default(500),
+    /**
+     * Contour of the rim where it rolls over towards the apron: points [outward, rise] in mm; outward runs from where
+     * the rim leaves its plane to the apron's outer face (the last point lies at z = width), rise is negative downwards.
+     */
+    profile: z
+      .array(z.tuple([millimetres(0, 500), millimetres(-500, 100)]))
+      .max(200)
+      .default([])
+      .refine(
+        (points) => points.every((point, i) => i === 0 || point[0] >= points[i - 1]![0] + LEAST_PROFILE_STEP),
+        `each point must lie at least ${LEAST_PROFILE_STEP} mm further out than the one before`,
+      ),
+  })
+  .refine(({ profile, width }) => (profile.at(-1)?.[0] ?? 0) <= width, {
+    path: ['profile'],
+    message: 'reaches further out than the rim is wide; correct the outward distances or the width',
+  });
 
 const fixtureCommon = {
   id: idText,
@@ -113,40 +122,24 @@ const fit = z.strictObject({
 const sheet = z.strictObject({ width: millimetres(100, 6000), height: millimetres(100, 6000) });
 
 /** A whole job as saved to a file: readings and choices, nothing derived. Lengths in mm. */
-export const jobSchema = z
-  .strictObject({
-    format: z.literal('nookwright-job'),
-    version: z.literal(1),
-    name: z.string().max(200).default('Untitled job'),
-    display: z.enum(['in', 'mm']).default('in'),
-    levelAboveFloor: millimetres(100, 3000).default(1250),
-    instruments: instruments.default({}),
-    priors: priors.prefault({}),
-    rim: rim.prefault({}),
-    readings: z.array(reading).max(2000),
-    fixtures: z.array(fixture).max(100).default([]),
-    fit: fit.prefault({}),
-    sheets: z.strictObject({ back: sheet, left: sheet, right: sheet }),
-    trim: z.strictObject({}).default({}),
-    shelves: z.array(z.strictObject({})).max(20).default([]),
-    finish: z.strictObject({}).default({}),
-    prices: z.strictObject({}).default({}),
-  })
-  .superRefine((job, context) => {
-    for (const list of ['readings', 'fixtures'] as const) {
-      const first = new Map<string, number>();
-      job[list].forEach((item, i) => {
-        const earlier = first.get(item.id);
-        if (earlier === undefined) first.set(item.id, i);
-        else
-          context.addIssue({
-            code: 'custom',
-            path: [list, i, 'id'],
-            message: `"${item.id}" is already the id of ${list}[${earlier}]; give each its own`,
-          });
-      });
-    }
-  });
+export const jobSchema = z.strictObject({
+  format: z.literal('nookwright-job'),
+  version: z.literal(1),
+  name: lineText(200).default('Untitled job'),
+  display: z.enum(['in', 'mm']).default('in'),
+  levelAboveFloor: millimetres(100, 3000).default(1250),
+  instruments: instruments.default({}),
+  priors: priors.prefault({}),
+  rim: rim.prefault({}),
+  readings: z.array(reading).max(2000).check(distinctIds('readings')),
+  fixtures: z.array(fixture).max(100).check(distinctIds('fixtures')).default([]),
+  fit: fit.prefault({}),
+  sheets: z.strictObject({ back: sheet, left: sheet, right: sheet }),
+  trim: z.strictObject({}).default({}),
+  shelves: z.array(z.strictObject({})).max(20).default([]),
+  finish: z.strictObject({}).default({}),
+  prices: z.strictObject({}).default({}),
+});
 
 /** A validated job, every default filled in. */
 export type Job = z.infer<typeof jobSchema>;

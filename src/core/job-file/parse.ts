@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { type Job, jobSchema } from './job';
+import { inOurWords } from './wording';
 
 /** One fault in a job file: where (a path such as `readings[3].value`) and what to do about it. */
 export interface Fault {
@@ -13,16 +14,16 @@ export type ParsedJob = { ok: true; job: Job } | { ok: false; faults: Fault[] };
 export function parseJobText(text: string): ParsedJob {
   let value: unknown;
   try {
-    value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
+    value = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch (error) {
-    return { ok: false, faults: [{ path: '(file)', message: `is not valid JSON: ${(error as Error).message}` }] };
+    return { ok: false, faults: [{ path: '(file)', message: jsonFault(text, (error as Error).message) }] };
   }
   return parseJob(value);
 }
 
 /** Validates a value as a job and fills in the defaults. Never throws. */
 export function parseJob(value: unknown): ParsedJob {
-  const parsed = jobSchema.safeParse(value);
+  const parsed = jobSchema.safeParse(value, { error: inOurWords });
   if (parsed.success) return { ok: true, job: parsed.data };
   return { ok: false, faults: parsed.error.issues.flatMap(toFaults) };
 }
@@ -31,10 +32,22 @@ function toFaults(issue: z.core.$ZodIssue): Fault[] {
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => ({
       path: pathText([...issue.path, key]),
-      message: 'is not a known key; remove it or correct its spelling',
+      message: issue.message,
     }));
   }
-  return [{ path: pathText(issue.path), message: lowerFirst(issue.message) }];
+  return [{ path: pathText(issue.path), message: issue.message }];
+}
+
+/** Where a text stops being JSON, as far as the engine's own message tells. */
+function jsonFault(text: string, detail: string): string {
+  if (text.trim() === '') return 'is empty; choose a job file';
+  const position = /position (\d+)/.exec(detail)?.[1];
+  if (position === undefined) return `is not valid JSON (${detail}); mend it in a text editor or use an earlier copy`;
+  const lines = text.slice(0, Number(position)).split('\n');
+  return (
+    `is not valid JSON at line ${lines.length}, column ${lines.at(-1)!.length + 1}: ` +
+    'look there for a comma, quote or bracket that is missing or too many'
+  );
 }
 
 /** `['readings', 3, 'value']` as `readings[3].value`. */
@@ -46,5 +59,3 @@ export function pathText(path: readonly PropertyKey[]): string {
   }
   return text || '(file)';
 }
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { height, idText, millimetres, noteText, positive } from './field';
+import { degrees, height, idText, millimetres, noteText, positiveMillimetres, standardDeviation } from './field';
 
 /** Which instrument took a length, where a kind leaves the choice. */
 const lengthInstrument = z.enum(['tape', 'laser']);
@@ -10,7 +10,7 @@ const wall = z.enum(['back', 'left', 'right']);
 const common = {
   id: idText,
   /** Standard deviation (1 sigma) in the reading's own unit; without it the instrument's applies. */
-  sd: positive(100).optional(),
+  sd: standardDeviation(100).optional(),
   note: noteText.optional(),
   /** Kept in the file but left out of the adjustment. */
   off: z.boolean().optional(),
@@ -22,74 +22,112 @@ const length = { ...common, instrument: lengthInstrument.optional() };
 const station = z.strictObject({ at: millimetres(-3000, 3000), height });
 const cornerPoint = z.strictObject({ side, height });
 
-export const tapeToCorner = z.strictObject({
+/** On a side wall a station counts from the back wall out, so it cannot be negative. */
+const standsBeforeBackWall = ({ wall, at }: { wall: WallName; at: number }): boolean => wall === 'back' || at >= 0;
+const BEHIND_BACK_WALL = 'is measured out from the back wall on a side wall; it must be at least 0 mm';
+
+const tapeToCorner = z.strictObject({
   ...length,
   kind: z.literal('tape-to-corner'),
   side,
   height,
-  value: positive(4000),
+  value: positiveMillimetres(4000),
 });
-export const tapeToRim = z.strictObject({
-  ...length,
-  kind: z.literal('tape-to-rim'),
-  wall,
-  at: millimetres(-3000, 3000),
-  value: millimetres(-3000, 3000),
-});
-export const span = z.strictObject({
+const tapeToRim = z
+  .strictObject({
+    ...length,
+    kind: z.literal('tape-to-rim'),
+    wall,
+    at: millimetres(-3000, 3000),
+    value: millimetres(-3000, 3000),
+  })
+  .refine(standsBeforeBackWall, { path: ['at'], message: BEHIND_BACK_WALL });
+const span = z.strictObject({
   ...length,
   kind: z.literal('span'),
   height,
   at: millimetres(0, 3000),
-  value: positive(6000),
+  value: positiveMillimetres(6000),
 });
-export const plumb = z.strictObject({
-  ...common,
-  kind: z.literal('plumb'),
-  wall,
-  at: millimetres(-3000, 3000),
-  gaps: z
-    .array(z.strictObject({ height, value: millimetres(-300, 600), sd: positive(100).optional() }))
-    .min(2, 'a plumb reading needs at least two gaps; add another height')
-    .max(50),
-});
-export const straightedge = z.strictObject({
-  ...common,
-  kind: z.literal('straightedge'),
-  wall,
-  from: station,
-  to: station,
-  value: millimetres(-150, 150),
-});
-export const square = z.strictObject({
-  ...length,
-  kind: z.literal('square'),
-  side,
-  height,
-  alongBack: positive(4000),
-  alongSide: positive(4000),
-  value: positive(6000),
-});
-export const angle = z.strictObject({
+const plumb = z
+  .strictObject({
+    ...common,
+    kind: z.literal('plumb'),
+    wall,
+    at: millimetres(-3000, 3000),
+    gaps: z
+      .array(z.strictObject({ height, value: millimetres(-300, 600), sd: standardDeviation(100).optional() }))
+      .min(2, 'needs at least two gaps; add another height')
+      .max(50)
+      .refine((gaps) => gaps.length < 2 || gaps.some((gap) => gap.height !== gaps[0]!.height), {
+        message: 'are all at one height; take one at another height',
+      }),
+  })
+  .refine(standsBeforeBackWall, { path: ['at'], message: BEHIND_BACK_WALL });
+const straightedge = z
+  .strictObject({
+    ...common,
+    kind: z.literal('straightedge'),
+    wall,
+    from: station,
+    to: station,
+    value: millimetres(-150, 150),
+  })
+  .refine(({ wall, from }) => standsBeforeBackWall({ wall, at: from.at }), {
+    path: ['from', 'at'],
+    message: BEHIND_BACK_WALL,
+  })
+  .refine(({ wall, to }) => standsBeforeBackWall({ wall, at: to.at }), {
+    path: ['to', 'at'],
+    message: BEHIND_BACK_WALL,
+  })
+  .refine(({ from, to }) => from.at !== to.at || from.height !== to.height, {
+    path: ['to'],
+    message: 'is the same place as `from`; give the other end of the straightedge',
+  });
+const square = z
+  .strictObject({
+    ...length,
+    kind: z.literal('square'),
+    side,
+    height,
+    alongBack: positiveMillimetres(4000),
+    alongSide: positiveMillimetres(4000),
+    value: positiveMillimetres(6000),
+  })
+  .refine(
+    ({ alongBack, alongSide, value }) => value > Math.abs(alongBack - alongSide) && value < alongBack + alongSide,
+    {
+      path: ['value'],
+      message: 'closes no triangle with the two distances from the corner; measure all three again',
+    },
+  );
+const angle = z.strictObject({
   ...common,
   kind: z.literal('angle'),
   side,
   height,
-  /** degrees */ value: z.number().min(60).max(120),
+  /** degrees */
+  value: degrees(60, 120),
 });
-export const diagonal = z.strictObject({
-  ...length,
-  kind: z.literal('diagonal'),
-  from: cornerPoint,
-  to: cornerPoint,
-  value: positive(8000),
-});
-export const depth = z.strictObject({
+const diagonal = z
+  .strictObject({
+    ...length,
+    kind: z.literal('diagonal'),
+    from: cornerPoint,
+    to: cornerPoint,
+    value: positiveMillimetres(8000),
+  })
+  .refine(({ from, to }) => from.side !== to.side || from.height !== to.height, {
+    path: ['to'],
+    message: 'is the same corner point as `from`; give the other end of the tape',
+  });
+const depth = z.strictObject({
   ...length,
   kind: z.literal('depth'),
   wall: side,
   height,
-  value: positive(4000),
+  value: positiveMillimetres(4000),
 });
 
 /** Every kind of reading that a person takes by hand (see the observation equations in core/survey). */

@@ -1,0 +1,120 @@
+import type { JobInput } from '../../../../src/core/job-file';
+
+/** A job with every field and every kind of reading filled in. */
+export const completeJob = (): JobInput => ({
+  format: 'nookwright-job',
+  version: 1,
+  name: 'Fenholt 3',
+  display: 'mm',
+  levelAboveFloor: 1240,
+  instruments: {
+    tape: { sd: 0.8 },
+    laser: { sd: 1.1 },
+    level: { sd: 0.4 },
+    rule: { sd: 0.6 },
+    straightedge: { sd: 0.3 },
+    angleFinder: { sd: 0.2 },
+  },
+  priors: { plumb: 7, square: 9, twist: 3, bow: 5, rimLevel: 4, frontPlumb: 6 },
+  rim: {
+    kind: 'shower-base',
+    width: 800,
+    apronHeight: 90,
+    profile: [
+      [0, 0],
+      [20, -1],
+    ],
+  },
+  readings: [
+    {
+      id: 'r1',
+      kind: 'tape-to-corner',
+      side: 'left',
+      height: 700,
+      value: 752.4,
+      instrument: 'laser',
+      sd: 0.7,
+      note: 'n',
+      off: true,
+    },
+    { id: 'r2', kind: 'tape-to-rim', wall: 'back', at: -600, value: 741 },
+    { id: 'r3', kind: 'span', height: 700, at: 600, value: 1520 },
+    {
+      id: 'r4',
+      kind: 'plumb',
+      wall: 'left',
+      at: 300,
+      gaps: [
+        { height: 700, value: 30, sd: 0.4 },
+        { height: -600, value: 34 },
+      ],
+    },
+    {
+      id: 'r5',
+      kind: 'straightedge',
+      wall: 'right',
+      from: { at: 50, height: -600 },
+      to: { at: 50, height: 800 },
+      value: 3,
+    },
+    { id: 'r6', kind: 'square', side: 'right', height: 0, alongBack: 600, alongSide: 450, value: 752 },
+    { id: 'r7', kind: 'angle', side: 'left', height: 0, value: 89.3 },
+    {
+      id: 'r8',
+      kind: 'diagonal',
+      from: { side: 'left', height: -600 },
+      to: { side: 'right', height: 900 },
+      value: 2130,
+    },
+    { id: 'r9', kind: 'depth', wall: 'right', height: 700, value: 764 },
+  ],
+  fixtures: [
+    { id: 'valve', kind: 'valve', wall: 'right', aboveRim: 330, fromBack: 381, fromBackOf: 'wall', hole: 95 },
+    { id: 'bar', kind: 'grab-bar', wall: 'back', aboveRim: 360, fromPlumbLine: -240, hole: 20 },
+  ],
+  fit: {
+    wetWall: 'left',
+    thickness: 8,
+    bed: 3,
+    cornerJoint: 2.5,
+    rimJoint: 4,
+    top: 960,
+    frontSetBack: 12,
+    markTolerance: 0.5,
+    flexible: true,
+    keep: { back: ['left', 'top'], left: ['front'], right: ['bottom'] },
+  },
+  sheets: {
+    back: { width: 1600, height: 2400 },
+    left: { width: 820, height: 2400 },
+    right: { width: 820, height: 2400 },
+  },
+  trim: {},
+  shelves: [{}],
+  finish: {},
+  prices: {},
+});
+
+export type Path = (string | number)[];
+
+/** A copy of the value with what stands at the path replaced (undefined: taken out). */
+export function withAt(value: unknown, path: Path, replacement: unknown): unknown {
+  const copy = structuredClone(value);
+  let parent = copy as Record<string | number, unknown>;
+  for (const key of path.slice(0, -1)) parent = parent[key] as Record<string | number, unknown>;
+  const last = path.at(-1)!;
+  if (replacement === undefined) delete parent[last];
+  else parent[last] = replacement;
+  return copy;
+}
+
+/** Every place in a value, with what stands there. */
+export function places(value: unknown, path: Path = []): { path: Path; value: unknown }[] {
+  const inner =
+    typeof value === 'object' && value !== null
+      ? Object.entries(value).flatMap(([key, each]) =>
+          places(each, [...path, Array.isArray(value) ? Number(key) : key]),
+        )
+      : [];
+  return [{ path, value }, ...inner];
+}

@@ -1,0 +1,318 @@
+import { describe, expect, it } from 'vitest';
+import { type Fault, parseJob, pathText } from '../../../../src/core/job-file';
+import { completeJob, type Path, places, withAt } from './completeJob';
+
+const faultsOf = (value: unknown): Fault[] => {
+  const parsed = parseJob(value);
+  return parsed.ok ? [] : parsed.faults;
+};
+
+/** Every number of a job with the least and the most it may be, and the unit that messages name. */
+const RANGES: [path: Path, least: number, most: number, unit: string][] = [
+  [['levelAboveFloor'], 100, 3000, ' mm'],
+  [['instruments', 'tape', 'sd'], 1e-6, 50, ''],
+  [['instruments', 'laser', 'sd'], 1e-6, 50, ''],
+  [['instruments', 'level', 'sd'], 1e-6, 50, ''],
+  [['instruments', 'rule', 'sd'], 1e-6, 50, ''],
+  [['instruments', 'straightedge', 'sd'], 1e-6, 50, ''],
+  [['instruments', 'angleFinder', 'sd'], 1e-6, 10, ''],
+  ...['plumb', 'square', 'twist', 'bow', 'rimLevel', 'frontPlumb'].map((name): [Path, number, number, string] => [
+    ['priors', name],
+    1e-6,
+    200,
+    '',
+  ]),
+  [['rim', 'width'], 300, 2500, ' mm'],
+  [['rim', 'apronHeight'], 0, 1200, ' mm'],
+  [['rim', 'profile', 1, 1], -500, 100, ' mm'],
+  [['readings', 0, 'sd'], 1e-6, 100, ''],
+  [['readings', 0, 'height'], -3000, 3000, ' mm'],
+  [['readings', 1, 'at'], -3000, 3000, ' mm'],
+  [['readings', 1, 'value'], -3000, 3000, ' mm'],
+  [['readings', 2, 'height'], -3000, 3000, ' mm'],
+  [['readings', 2, 'at'], 0, 3000, ' mm'],
+  [['readings', 3, 'gaps', 0, 'height'], -3000, 3000, ' mm'],
+  [['readings', 3, 'gaps', 0, 'value'], -300, 600, ' mm'],
+  [['readings', 3, 'gaps', 0, 'sd'], 1e-6, 100, ''],
+  [['readings', 4, 'from', 'height'], -3000, 3000, ' mm'],
+  [['readings', 4, 'to', 'height'], -3000, 3000, ' mm'],
+  [['readings', 4, 'value'], -150, 150, ' mm'],
+  [['readings', 5, 'height'], -3000, 3000, ' mm'],
+  [['readings', 6, 'height'], -3000, 3000, ' mm'],
+  [['readings', 6, 'value'], 60, 120, '°'],
+  [['readings', 7, 'from', 'height'], -3000, 3000, ' mm'],
+  [['readings', 7, 'to', 'height'], -3000, 3000, ' mm'],
+  [['readings', 8, 'height'], -3000, 3000, ' mm'],
+  [['fixtures', 0, 'aboveRim'], -200, 2600, ' mm'],
+  [['fixtures', 0, 'fromBack'], 0, 3000, ' mm'],
+  [['fixtures', 0, 'hole'], 4, 400, ' mm'],
+  [['fixtures', 1, 'fromPlumbLine'], -3000, 3000, ' mm'],
+  [['fit', 'thickness'], 0.5, 50, ' mm'],
+  [['fit', 'bed'], 0, 30, ' mm'],
+  [['fit', 'cornerJoint'], 0, 30, ' mm'],
+  [['fit', 'rimJoint'], 0, 30, ' mm'],
+  [['fit', 'top'], -1000, 3000, ' mm'],
+  [['fit', 'frontSetBack'], -300, 1000, ' mm'],
+  [['fit', 'markTolerance'], 0.05, 10, ' mm'],
+  ...['back', 'left', 'right'].flatMap((panel) =>
+    ['width', 'height'].map((size): [Path, number, number, string] => [['sheets', panel, size], 100, 6000, ' mm']),
+  ),
+];
+/** Lengths above zero: the most they may be. */
+const POSITIVE: [path: Path, most: number][] = [
+  [['readings', 0, 'value'], 4000],
+  [['readings', 2, 'value'], 6000],
+  [['readings', 7, 'value'], 8000],
+  [['readings', 8, 'value'], 4000],
+];
+/** Stations on a side wall: none behind the back wall. */
+const STATIONS: Path[] = [
+  ['readings', 3, 'at'],
+  ['readings', 4, 'from', 'at'],
+  ['readings', 4, 'to', 'at'],
+];
+/** Numbers that hang together with their neighbours; each has a test of its own. */
+const TOGETHER = [
+  'rim.profile[0][0]',
+  'rim.profile[0][1]',
+  'rim.profile[1][0]',
+  'version',
+  'readings[5].alongBack',
+  'readings[5].alongSide',
+  'readings[5].value',
+  'readings[3].gaps[1].height',
+  'readings[3].gaps[1].value',
+  'fixtures[1].aboveRim',
+  'fixtures[1].hole',
+];
+
+describe('job schema', () => {
+  it('takes a complete job as it stands', () => {
+    const parsed = parseJob(completeJob());
+    expect(parsed).toEqual({ ok: true, job: completeJob() });
+  });
+
+  it('fills in the defaults of a job that gives only what has none', () => {
+    const { format, version, readings, sheets } = completeJob();
+    const parsed = parseJob({ format, version, readings, sheets });
+    expect(parsed).toEqual({
+      ok: true,
+      job: {
+        format,
+        version,
+        readings,
+        sheets,
+        name: 'Untitled job',
+        display: 'in',
+        levelAboveFloor: 1250,
+        instruments: {},
+        priors: { plumb: 8, square: 10, twist: 4, bow: 4, rimLevel: 5, frontPlumb: 8 },
+        rim: { kind: 'tub', width: 760, apronHeight: 500, profile: [] },
+        fixtures: [],
+        fit: {
+          wetWall: 'right',
+          thickness: 6,
+          bed: 2,
+          cornerJoint: 2,
+          rimJoint: 3,
+          top: 980,
+          frontSetBack: 0,
+          markTolerance: 0.8,
+          flexible: false,
+          keep: { back: ['top'], left: ['top'], right: ['top'] },
+        },
+        trim: {},
+        shelves: [],
+        finish: {},
+        prices: {},
+      },
+    });
+  });
+
+  it('measures a side fixture from the back panel unless told otherwise', () => {
+    const parsed = parseJob(withAt(completeJob(), ['fixtures', 0, 'fromBackOf'], undefined));
+    expect(parsed.ok && parsed.job.fixtures[0]).toMatchObject({ fromBackOf: 'panel' });
+  });
+
+  it.each(['format', 'version', 'readings', 'sheets'])('needs %s', (key) => {
+    const [fault, ...more] = faultsOf(withAt(completeJob(), [key], undefined));
+    expect(fault!.path).toBe(key);
+    expect(fault!.message).toMatch(/^is missing; it must be /);
+    expect(more).toEqual([]);
+  });
+
+  it('says what is wrong with a value of the wrong type, at its place, for every place', () => {
+    for (const { path, value } of places(completeJob()).slice(1)) {
+      const at = pathText(path);
+      const wrong = typeof value === 'string' ? 5 : 'five';
+      const expected: Record<string, string> = {
+        number: 'must be (a number|1); found "five"',
+        string: 'must be (a text in quotes|one of ".*|"nookwright-job"); found 5',
+        boolean: 'must be true or false; found "five"',
+        object: `must be a ${Array.isArray(value) ? 'list in \\[ \\]' : 'group in { }'}; found "five"`,
+      };
+      const [fault, ...more] = faultsOf(withAt(completeJob(), path, wrong));
+      expect(fault?.path, at).toBe(at);
+      expect(fault?.message, at).toMatch(new RegExp(`^${expected[typeof value]}$`));
+      expect(more, at).toEqual([]);
+    }
+  });
+
+  it('refuses a number that is not finite, for every number', () => {
+    for (const { path, value } of places(completeJob())) {
+      if (typeof value !== 'number') continue;
+      for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]) {
+        const faults = faultsOf(withAt(completeJob(), path, bad));
+        expect(
+          faults.map((fault) => fault.path),
+          `${pathText(path)} ${bad}`,
+        ).toEqual([pathText(path)]);
+        expect(faults[0]!.message).toMatch(/^must be (a number|1); found /);
+      }
+    }
+  });
+
+  it('refuses an unknown key in every group', () => {
+    for (const { path, value } of places(completeJob())) {
+      if (typeof value !== 'object' || value === null || Array.isArray(value)) continue;
+      const at = pathText([...path, 'colour']);
+      expect(faultsOf(withAt(completeJob(), [...path, 'colour'], 1)), at).toEqual([
+        { path: at, message: 'is not a known key; remove it or correct its spelling' },
+      ]);
+    }
+  });
+
+  it.each(RANGES)('keeps %j from %d to %d', (path, least, most, unit) => {
+    const at = pathText(path);
+    const step = (most - least) * 1e-9;
+    expect(faultsOf(withAt(completeJob(), path, most))).toEqual([]);
+    expect(faultsOf(withAt(completeJob(), path, most + step))).toEqual([
+      { path: at, message: `must be at most ${most}${unit}; found ${most + step}` },
+    ]);
+    expect(faultsOf(withAt(completeJob(), path, least))).toEqual([]);
+    expect(faultsOf(withAt(completeJob(), path, least - step))).toEqual([
+      { path: at, message: `must be at least ${least}${unit}; found ${least - step}` },
+    ]);
+  });
+
+  it.each(POSITIVE)('keeps %j above 0 and up to %d', (path, most) => {
+    const at = pathText(path);
+    expect(faultsOf(withAt(completeJob(), path, 1e-9))).toEqual([]);
+    expect(faultsOf(withAt(completeJob(), path, 0))).toEqual([
+      { path: at, message: 'must be more than 0 mm; found 0' },
+    ]);
+    expect(faultsOf(withAt(completeJob(), path, most))).toEqual([]);
+    expect(faultsOf(withAt(completeJob(), path, most + 1)).map((fault) => fault.path)).toEqual([at]);
+  });
+
+  it.each(STATIONS)('keeps the station %s %s %s before the back wall and within 3 m', (...path) => {
+    const at = pathText(path);
+    expect(faultsOf(withAt(completeJob(), path, 0))).toEqual([]);
+    expect(faultsOf(withAt(completeJob(), path, 3000))).toEqual([]);
+    expect(faultsOf(withAt(completeJob(), path, 3001)).map((fault) => fault.path)).toEqual([at]);
+    expect(faultsOf(withAt(completeJob(), path, -1))).toEqual([
+      { path: at, message: 'is measured out from the back wall on a side wall; it must be at least 0 mm' },
+    ]);
+  });
+
+  it('has a range test for every number of the complete job', () => {
+    const tested = new Set([
+      ...[...RANGES, ...POSITIVE].map(([path]) => pathText(path)),
+      ...STATIONS.map((path) => pathText(path)),
+      ...TOGETHER,
+    ]);
+    const numbers = places(completeJob())
+      .filter(({ value }) => typeof value === 'number')
+      .map(({ path }) => pathText(path));
+    expect(numbers.filter((at) => !tested.has(at))).toEqual([]);
+  });
+
+  it('takes a rim contour whose points run outward and stay within the rim', () => {
+    const contour = (profile: unknown) => faultsOf(withAt(completeJob(), ['rim', 'profile'], profile));
+    expect(contour([])).toEqual([]);
+    expect(
+      contour([
+        [0, 0],
+        [0.1, -300],
+      ]),
+    ).toEqual([]);
+    expect(
+      contour([
+        [0, 0],
+        [0.05, -300],
+      ]),
+    ).toEqual([
+      { path: 'rim.profile', message: 'each point must lie at least 0.1 mm further out than the one before' },
+    ]);
+    expect(
+      contour([
+        [20, 0],
+        [10, -3],
+      ]).map(({ path }) => path),
+    ).toEqual(['rim.profile']);
+    expect(
+      contour([
+        [0, 0],
+        [501, -3],
+      ]).map(({ path }) => path),
+    ).toEqual(['rim.profile[1][0]']);
+    expect(contour([[0]])).toEqual([{ path: 'rim.profile[0]', message: 'must have at least 2 entries; found 1' }]);
+    expect(
+      faultsOf({
+        ...completeJob(),
+        rim: {
+          width: 300,
+          profile: [
+            [0, 0],
+            [320, -3],
+          ],
+        },
+      }),
+    ).toEqual([
+      {
+        path: 'rim.profile',
+        message: 'reaches further out than the rim is wide; correct the outward distances or the width',
+      },
+    ]);
+  });
+
+  it('keeps one factory edge of a pair', () => {
+    const keep = (panel: string, edges: string[]) => faultsOf(withAt(completeJob(), ['fit', 'keep', panel], edges));
+    expect(keep('back', ['left', 'right'])).toEqual([
+      { path: 'fit.keep.back', message: 'keep either left or right, not both' },
+    ]);
+    expect(keep('back', ['top', 'bottom'])).toEqual([
+      { path: 'fit.keep.back', message: 'keep either top or bottom, not both' },
+    ]);
+    expect(keep('left', ['back', 'front'])).toEqual([
+      { path: 'fit.keep.left', message: 'keep either back or front, not both' },
+    ]);
+    expect(keep('right', ['top', 'bottom'])).toEqual([
+      { path: 'fit.keep.right', message: 'keep either top or bottom, not both' },
+    ]);
+    expect(keep('back', ['front'])).toEqual([
+      { path: 'fit.keep.back[0]', message: 'must be one of "left", "right", "top", "bottom"; found "front"' },
+    ]);
+    expect(keep('left', [])).toEqual([]);
+  });
+
+  it('refuses a distance from the back for a fixture on the back wall', () => {
+    const bar = { id: 'b', kind: 'grab-bar', wall: 'back', aboveRim: 300, fromBack: 10, hole: 20 };
+    expect(
+      faultsOf({ ...completeJob(), fixtures: [bar] })
+        .map(({ path }) => path)
+        .sort(),
+    ).toEqual(['fixtures[0].fromBack', 'fixtures[0].fromPlumbLine']);
+  });
+
+  it('holds names and notes to lengths that fit a drawing', () => {
+    expect(faultsOf(withAt(completeJob(), ['name'], 'n'.repeat(200)))).toEqual([]);
+    expect(faultsOf(withAt(completeJob(), ['name'], 'n'.repeat(201)))).toEqual([
+      { path: 'name', message: 'must have at most 200 characters; found 201' },
+    ]);
+    expect(faultsOf(withAt(completeJob(), ['readings', 0, 'note'], 'n'.repeat(2001)))).toHaveLength(1);
+    expect(faultsOf(withAt(completeJob(), ['name'], 'two\nlines'))).toEqual([
+      { path: 'name', message: 'must be one line without control characters' },
+    ]);
+  });
+});
