@@ -12,7 +12,7 @@ const FIRST_SPLITS = 16;
 const DEEPEST = 8;
 
 /**
- * Samples an edge from `from` to `to`, closer together where it curves.
+ * Samples an edge from `from` to `to` (either order), closer together where it curves.
  * @param kinks places where the edge may turn sharply; each within the range becomes a sample
  */
 export function sampleEdge(edge: EdgeAt, from: number, to: number, kinks: readonly number[] = []): EdgeSample[] {
@@ -22,11 +22,11 @@ export function sampleEdge(edge: EdgeAt, from: number, to: number, kinks: readon
   return samples;
 }
 
-/** Ends of the first pieces, ascending: even steps and the kinks. */
+/** Ends of the first pieces, in order: even steps and the kinks. */
 function firstSplits(from: number, to: number, kinks: readonly number[]): number[] {
   const even = Array.from({ length: FIRST_SPLITS }, (_, k) => from + ((to - from) * (k + 1)) / FIRST_SPLITS);
-  const turns = kinks.filter((kink) => kink > from && kink < to && !even.includes(kink));
-  return [...even, ...turns].sort((a, b) => a - b);
+  const turns = kinks.filter((kink) => (kink - from) * (to - kink) > 0 && !even.includes(kink));
+  return [...even, ...turns].sort((a, b) => (a - b) * Math.sign(to - from));
 }
 
 function split(
