@@ -1,4 +1,4 @@
-import { Matrix } from 'ml-matrix';
+import type { Matrix } from 'ml-matrix';
 import { type Alcove, type AlcoveModel, alcoveModel } from '../alcove';
 import type { Dual } from '../dual';
 import type { Job } from '../job-file';
@@ -109,20 +109,19 @@ function problemOf(model: AlcoveModel, used: Observation[], placeholders: number
     evaluate(x) {
       const alcove = model.build(x.subarray(0, p));
       const misfit = new Float64Array(m);
-      const jacobian = Matrix.zeros(m, n);
+      const jacobian = Array.from({ length: m }, () => new Float64Array(n));
       used.forEach((observation, i) => {
         const { observed, sd } = observation;
         const { value, gradient } = observation.predict(alcove);
         const column = observation.standoff ? standoffOf.get(observation.reading)! : null;
         misfit[i] = (observed - value - (column === null ? 0 : x[column]!)) / sd;
-        if (column !== null) jacobian.set(i, column, 1 / sd);
-        gradient?.forEach((partial, j) => {
-          if (partial !== 0) jacobian.set(i, j, partial / sd);
-        });
+        const row = jacobian[i]!;
+        if (column !== null) row[column] = 1 / sd;
+        if (gradient !== null) for (let j = 0; j < p; j++) row[j]! += gradient[j]! / sd;
       });
       held.forEach(({ j, sd, mean }, k) => {
         misfit[used.length + k] = (mean - x[j]!) / sd;
-        jacobian.set(used.length + k, j, 1 / sd);
+        jacobian[used.length + k]![j] = 1 / sd;
       });
       return { misfit, jacobian };
     },

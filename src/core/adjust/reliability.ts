@@ -64,7 +64,7 @@ export function findSuspect(adjustment: Adjustment, reports: ReadingReport[]): S
 /** Correlation of two rows' residuals, from the residual cofactors I − Q Qᵀ. */
 function residualCorrelation({ orthogonal, redundancy }: LeastSquaresSolution, i: number, j: number): number {
   let product = 0;
-  for (let k = 0; k < orthogonal.columns; k++) product += orthogonal.get(i, k) * orthogonal.get(j, k);
+  for (let k = 0; k < orthogonal[i]!.length; k++) product += orthogonal[i]![k]! * orthogonal[j]![k]!;
   return -product / Math.sqrt(redundancy[i]! * redundancy[j]!);
 }
 

@@ -1,4 +1,3 @@
-import { Matrix } from 'ml-matrix';
 import { solveLeastSquares } from '../least-squares';
 import type { Surface } from '../surface';
 import type { FlatMap, Region } from './flatMap';
@@ -32,7 +31,7 @@ export function developMap(surface: Surface, region: Region): FlatMap {
       start,
       evaluate(x) {
         const misfit = new Float64Array(rows);
-        const jacobian = Matrix.zeros(rows, 2 * terms);
+        const jacobian = Array.from({ length: rows }, () => new Float64Array(2 * terms));
         samples.forEach((sample, k) => {
           const xu = dot(sample.u, x, 0);
           const xv = dot(sample.v, x, 0);
@@ -44,17 +43,17 @@ export function developMap(surface: Surface, region: Region): FlatMap {
           for (let t = 0; t < terms; t++) {
             const du = sample.u[t]!;
             const dv = sample.v[t]!;
-            jacobian.set(3 * k, t, xu * du);
-            jacobian.set(3 * k, terms + t, yu * du);
-            jacobian.set(3 * k + 1, t, xu * dv + xv * du);
-            jacobian.set(3 * k + 1, terms + t, yu * dv + yv * du);
-            jacobian.set(3 * k + 2, t, xv * dv);
-            jacobian.set(3 * k + 2, terms + t, yv * dv);
+            jacobian[3 * k]![t] = xu * du;
+            jacobian[3 * k]![terms + t] = yu * du;
+            jacobian[3 * k + 1]![t] = xu * dv + xv * du;
+            jacobian[3 * k + 1]![terms + t] = yu * dv + yv * du;
+            jacobian[3 * k + 2]![t] = xv * dv;
+            jacobian[3 * k + 2]![terms + t] = yv * dv;
           }
         });
         // Takes out the one free rotation: the level line leaves the origin along the first axis.
         misfit[rows - 1] = -dot(level, x, terms);
-        for (let t = 0; t < terms; t++) jacobian.set(rows - 1, terms + t, level[t]!);
+        for (let t = 0; t < terms; t++) jacobian[rows - 1]![terms + t] = level[t]!;
         return { misfit, jacobian };
       },
     },

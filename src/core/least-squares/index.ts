@@ -1,7 +1,8 @@
+export { type Evaluation, type LeastSquaresProblem, withoutRows } from './problem';
+export { residualsAt } from './residualsAt';
 export {
   type LeastSquaresOptions,
   type LeastSquaresOutcome,
-  type LeastSquaresProblem,
   type LeastSquaresSolution,
   solveLeastSquares,
 } from './solve';

@@ -13,30 +13,28 @@ export interface Factored {
   /** (JᵀJ)⁻¹; only at full rank */
   cofactors(): Matrix;
   /** rows of Q: their products are the entries of the hat matrix; only at full rank */
-  orthogonal(): Matrix;
+  orthogonal(): Float64Array[];
 }
 
 /**
  * Householder QR of a column-scaled Jacobian (Golub and Van Loan, Matrix Computations, 4th ed., 5.2 and 5.3): no normal
  * equations, so accuracy goes with the condition number and not with its square.
- * @param jacobian m × n, rows divided by their sigma
+ * @param jacobian m rows of n, each divided by its sigma
+ * @param n unknowns
  */
-export function factor(jacobian: Matrix): Factored {
-  const { rows: m, columns: n } = jacobian;
-  const lengths = Float64Array.from({ length: n }, (_, j) => {
-    let sum = 0;
-    for (let i = 0; i < m; i++) sum += jacobian.get(i, j) ** 2;
-    return Math.sqrt(sum) || 1;
-  });
+export function factor(jacobian: readonly Float64Array[], n: number): Factored {
+  const m = jacobian.length;
+  const lengths = columnLengths(jacobian, n).map((length) => length || 1);
   // QR wants at least as many rows as columns; rows of zeros change nothing.
   const scaled = Matrix.zeros(Math.max(m, n), n);
-  for (let i = 0; i < m; i++) for (let j = 0; j < n; j++) scaled.set(i, j, jacobian.get(i, j) / lengths[j]!);
+  jacobian.forEach((row, i) => {
+    for (let j = 0; j < n; j++) scaled.set(i, j, row[j]! / lengths[j]!);
+  });
   const qr = new QrDecomposition(scaled);
   const r = qr.upperTriangularMatrix;
   let least = Number.POSITIVE_INFINITY;
   for (let j = 0; j < n; j++) least = Math.min(least, Math.abs(r.get(j, j)));
   const nullSpace = least > 1e-9 ? [] : nullSpaceOf(r, lengths);
-  const inverse = () => upperInverse(r);
 
   return {
     rank: n - nullSpace.length,
@@ -48,15 +46,25 @@ export function factor(jacobian: Matrix): Factored {
       return Float64Array.from(lengths, (length, j) => solution.get(j, 0) / length);
     },
     cofactors() {
-      const inverseR = inverse();
+      const inverseR = upperInverse(r);
       const product = inverseR.mmul(inverseR.transpose());
       for (let i = 0; i < n; i++) {
         for (let j = 0; j < n; j++) product.set(i, j, product.get(i, j) / (lengths[i]! * lengths[j]!));
       }
       return product;
     },
-    orthogonal: () => qr.orthogonalMatrix.subMatrix(0, m - 1, 0, n - 1),
+    orthogonal() {
+      const q = qr.orthogonalMatrix;
+      return jacobian.map((_, i) => Float64Array.from(q.getRow(i)));
+    },
   };
+}
+
+/** Euclidean length of each column. */
+export function columnLengths(jacobian: readonly Float64Array[], n: number): Float64Array {
+  const squares = new Float64Array(n);
+  for (const row of jacobian) for (let j = 0; j < n; j++) squares[j]! += row[j]! * row[j]!;
+  return squares.map(Math.sqrt);
 }
 
 function nullSpaceOf(r: Matrix, lengths: Float64Array): Float64Array[] {

@@ -1,28 +1,16 @@
-import { Matrix } from 'ml-matrix';
-import { type Factored, factor } from './linear';
+import type { Matrix } from 'ml-matrix';
+import { columnLengths, type Factored, factor } from './linear';
+import type { Evaluation, LeastSquaresProblem } from './problem';
 
-/** A weighted least-squares problem, whitened: every row divided by its standard deviation. */
-export interface LeastSquaresProblem {
-  start: ArrayLike<number>;
-  /**
-   * @param x values of the n unknowns
-   * @returns misfit (observed − predicted)/σ, length m, and the m × n Jacobian of predicted/σ
-   */
-  evaluate(x: Float64Array): { misfit: Float64Array; jacobian: Matrix };
-}
-
-export interface LeastSquaresSolution {
-  /** adjusted unknowns, length n */
+export interface LeastSquaresSolution extends Evaluation {
+  /** adjusted unknowns, length n; misfit and Jacobian are those at x */
   x: Float64Array;
-  /** whitened misfits at x, length m */
-  misfit: Float64Array;
-  jacobian: Matrix;
   /** (JᵀJ)⁻¹, n × n: the covariance for unit weight */
   cofactors: Matrix;
   /** redundancy number of each row, 0 … 1; they sum to `dof` (Baarda 1968) */
   redundancy: Float64Array;
-  /** n orthonormal columns spanning the Jacobian's range, m × n: the residual cofactors are I − Q Qᵀ */
-  orthogonal: Matrix;
+  /** m rows of n: orthonormal columns Q spanning the Jacobian's range; the residual cofactors are I − Q Qᵀ */
+  orthogonal: Float64Array[];
   dof: number;
   /** estimated standard deviation of unit weight; null where dof is 0 */
   s0: number | null;
@@ -63,14 +51,14 @@ export function solveLeastSquares(
 
   while (iterations < maxIterations && !converged) {
     iterations++;
-    const plain = factor(jacobian);
+    const plain = factor(jacobian, x.length);
     if (plain.nullSpace.length > 0 && damping === 0) {
       if (iterations === 1) return refused('the data do not determine every unknown', plain.nullSpace);
       damping = 1e-6;
     }
     let accepted = false;
     for (let attempt = 0; attempt < 60 && !accepted && !converged; attempt++) {
-      const step = damping === 0 ? plain.step(misfit) : dampedStep(jacobian, misfit, damping);
+      const step = damping === 0 ? plain.step(misfit) : dampedStep(jacobian, misfit, x.length, damping);
       const change = predictedChange(jacobian, step);
       const floor = SIGNAL_FLOOR * predictedChange(jacobian, x);
       const candidate = x.map((value, j) => value + step[j]!);
@@ -92,33 +80,26 @@ export function solveLeastSquares(
     if (!accepted) break;
   }
 
-  const factored = factor(jacobian);
+  const factored = factor(jacobian, x.length);
   if (factored.nullSpace.length > 0) return refused('the data do not determine every unknown', factored.nullSpace);
-  return { ok: true, solution: summary(x, misfit, jacobian, factored, iterations, converged) };
+  return { ok: true, solution: summary(x, { misfit, jacobian }, factored, iterations, converged) };
 }
 
 function summary(
   x: Float64Array,
-  misfit: Float64Array,
-  jacobian: Matrix,
+  { misfit, jacobian }: Evaluation,
   factored: Factored,
   iterations: number,
   converged: boolean,
 ): LeastSquaresSolution {
-  const { rows: m, columns: n } = jacobian;
   const orthogonal = factored.orthogonal();
-  const redundancy = Float64Array.from({ length: m }, (_, i) => {
-    let leverage = 0;
-    for (let j = 0; j < n; j++) leverage += orthogonal.get(i, j) ** 2;
-    return Math.max(0, 1 - leverage);
-  });
-  const dof = m - n;
+  const dof = misfit.length - x.length;
   return {
     x,
     misfit,
     jacobian,
     cofactors: factored.cofactors(),
-    redundancy,
+    redundancy: Float64Array.from(orthogonal, (row) => Math.max(0, 1 - sumOfSquares(row))),
     orthogonal,
     dof,
     s0: dof > 0 ? Math.sqrt(sumOfSquares(misfit) / dof) : null,
@@ -128,30 +109,32 @@ function summary(
 }
 
 /** Levenberg–Marquardt step from the stacked system [J; √λ D], D the column lengths. */
-function dampedStep(jacobian: Matrix, misfit: Float64Array, damping: number): Float64Array {
-  const { rows: m, columns: n } = jacobian;
-  const stacked = Matrix.zeros(m + n, n);
-  stacked.setSubMatrix(jacobian, 0, 0);
-  for (let j = 0; j < n; j++) {
-    let sum = 0;
-    for (let i = 0; i < m; i++) sum += jacobian.get(i, j) ** 2;
-    stacked.set(m + j, j, Math.sqrt(damping * (sum || 1)));
-  }
-  const padded = new Float64Array(m + n);
+function dampedStep(jacobian: Float64Array[], misfit: Float64Array, n: number, damping: number): Float64Array {
+  const stacked = [...jacobian];
+  columnLengths(jacobian, n).forEach((length, j) => {
+    const row = new Float64Array(n);
+    row[j] = Math.sqrt(damping) * (length || 1);
+    stacked.push(row);
+  });
+  const padded = new Float64Array(misfit.length + n);
   padded.set(misfit);
-  return factor(stacked).step(padded);
+  return factor(stacked, n).step(padded);
 }
 
-function predictedChange(jacobian: Matrix, step: Float64Array): number {
+function predictedChange(jacobian: Float64Array[], step: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < jacobian.rows; i++) {
-    let row = 0;
-    for (let j = 0; j < jacobian.columns; j++) row += jacobian.get(i, j) * step[j]!;
-    sum += row * row;
+  for (const row of jacobian) {
+    let change = 0;
+    for (let j = 0; j < step.length; j++) change += row[j]! * step[j]!;
+    sum += change * change;
   }
   return Math.sqrt(sum);
 }
 
-const sumOfSquares = (values: Float64Array): number => values.reduce((sum, value) => sum + value * value, 0);
+function sumOfSquares(values: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) sum += values[i]! * values[i]!;
+  return sum;
+}
 
 const refused = (reason: string, nullSpace: Float64Array[]): LeastSquaresOutcome => ({ ok: false, reason, nullSpace });

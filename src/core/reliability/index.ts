@@ -1,0 +1,10 @@
+export {
+  chiSquareTail,
+  DELTA_0,
+  normalCritical,
+  SINGLE_SIGNIFICANCE,
+  tauCritical,
+} from './criticalValues';
+export { type GroupTest, groupTest } from './groupTest';
+export { type Given, given, type Residuals, residualCofactor, residualCorrelation } from './residuals';
+export { type Blunder, type BlunderSearch, type SearchOptions, searchBlunders } from './search';
