@@ -34,12 +34,6 @@ export const shift = (a: Dual, k: number): Dual => ({ value: a.value + k, gradie
 export const scale = (a: Dual, k: number): Dual => chain(k * a.value, k, a);
 export const negate = (a: Dual): Dual => scale(a, -1);
 
-/** Square root; the argument is held above zero, where the derivative exists. */
-export function squareRoot(a: Dual): Dual {
-  const root = Math.sqrt(Math.max(a.value, 1e-12));
-  return chain(root, 0.5 / root, a);
-}
-
 /** sqrt(a² + b²) */
 export function hypotenuse(a: Dual, b: Dual): Dual {
   const length = Math.max(Math.hypot(a.value, b.value), 1e-12);

@@ -12,7 +12,6 @@ export {
   scale,
   shift,
   smaller,
-  squareRoot,
   subtract,
 } from './dual';
-export { fixedPoint } from './fixedPoint';
+export { fixedPoint, fixedValue } from './fixedPoint';

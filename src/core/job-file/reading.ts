@@ -91,8 +91,8 @@ const square = z
     kind: z.literal('square'),
     side,
     height,
-    alongBack: positiveMillimetres(4000),
-    alongSide: positiveMillimetres(4000),
+    alongBack: millimetres(10, 4000),
+    alongSide: millimetres(10, 4000),
     value: positiveMillimetres(6000),
   })
   .refine(

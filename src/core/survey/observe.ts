@@ -4,12 +4,11 @@ import {
   arcTangent2,
   constant,
   type Dual,
+  divide,
   fixedPoint,
-  multiply,
+  hypotenuse,
   negate,
   scale,
-  shift,
-  squareRoot,
   subtract,
 } from '../dual';
 import type { Reading, ReadingKind, ReadingOf, Side, Station, WallName } from '../job-file';
@@ -90,26 +89,25 @@ function onWall(alcove: Alcove, wall: WallName, { at, height }: Station): Place 
 
 /** The point of the back wall at a straight distance from the corner, level with it. */
 function alongBackWall(alcove: Alcove, side: Side, corner: Place, away: number): Place {
-  const inward = side === 'left' ? 1 : -1;
-  const x = fixedPoint(
-    (x) => {
-      const rise = subtract(alcove.back.at(x, corner.y), corner.z);
-      return add(corner.x, scale(leg(away, rise), inward));
-    },
-    corner.x.value + inward * away,
-  );
-  return { x, y: corner.y, z: alcove.back.at(x, corner.y) };
+  const section: Section = (x) => alcove.back.at(x, corner.y);
+  const x = alongSection(section, corner.x, corner.z, side === 'left' ? away : -away);
+  return { x, y: corner.y, z: section(x) };
 }
 
 /** The point of a side wall at a straight distance from the corner, level with it. */
 function alongSideWall(alcove: Alcove, side: Side, corner: Place, away: number): Place {
-  const z = fixedPoint((z) => {
-    const rise = subtract(alcove[side].at(z, corner.y), corner.x);
-    return add(corner.z, leg(away, rise));
-  }, corner.z.value + away);
-  return { x: alcove[side].at(z, corner.y), y: corner.y, z };
+  const section: Section = (z) => alcove[side].at(z, corner.y);
+  const z = alongSection(section, corner.z, corner.x, away);
+  return { x: section(z), y: corner.y, z };
 }
 
-/** Other leg of a right triangle: sqrt(hypotenuse² − rise²). */
-const leg = (hypotenuse: number, rise: Dual): Dual =>
-  squareRoot(shift(negate(multiply(rise, rise)), hypotenuse * hypotenuse));
+/** A wall cut level: its height field along its station. */
+type Section = (station: Dual) => Dual;
+
+/** Station at the end of a chord of the given length from (station, field); a negative length runs backwards. */
+function alongSection(section: Section, station: Dual, field: Dual, chord: number): Dual {
+  return fixedPoint((end) => {
+    const slope = divide(subtract(section(end), field), subtract(end, station));
+    return add(station, divide(constant(chord), hypotenuse(constant(1), slope)));
+  }, station.value + chord);
+}
