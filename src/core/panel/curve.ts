@@ -8,23 +8,30 @@ export interface EdgeSample {
 
 /** Straight joins between samples keep within this of the edge, mm; half of what the outline promises. */
 const CHORD_TOLERANCE = 0.02;
-const FIRST_SPLITS = 16;
+const FIRST_PIECES = 16;
 const DEEPEST = 8;
 
 /**
  * Samples an edge from `from` to `to` (either order), closer together where it curves.
  * @param kinks places where the edge may turn sharply; each within the range becomes a sample
  */
-export function sampleEdge(edge: EdgeAt, from: number, to: number, kinks: readonly number[] = []): EdgeSample[] {
+export function sampleEdge(
+  edge: EdgeAt,
+  from: number,
+  to: number,
+  kinks: readonly number[] = [],
+  pieces = FIRST_PIECES,
+): EdgeSample[] {
   const sample = (along: number): EdgeSample => ({ along, at: edge(along).value });
   const samples = [sample(from)];
-  for (const along of firstSplits(from, to, kinks)) split(samples.at(-1)!, sample(along), DEEPEST, sample, samples);
+  for (const along of firstEnds(from, to, kinks, pieces))
+    split(samples.at(-1)!, sample(along), DEEPEST, sample, samples);
   return samples;
 }
 
 /** Ends of the first pieces, in order: even steps and the kinks. */
-function firstSplits(from: number, to: number, kinks: readonly number[]): number[] {
-  const even = Array.from({ length: FIRST_SPLITS }, (_, k) => from + ((to - from) * (k + 1)) / FIRST_SPLITS);
+function firstEnds(from: number, to: number, kinks: readonly number[], pieces: number): number[] {
+  const even = Array.from({ length: pieces }, (_, k) => from + ((to - from) * (k + 1)) / pieces);
   const turns = kinks.filter((kink) => (kink - from) * (to - kink) > 0 && !even.includes(kink));
   return [...even, ...turns].sort((a, b) => (a - b) * Math.sign(to - from));
 }

@@ -1,7 +1,7 @@
 import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
 import type { FlatMap } from '../flatten';
-import type { EdgeSample } from './curve';
+import { type EdgeSample, sampleEdge } from './curve';
 import type { EdgeAt } from './edges';
 import { type CurvePoint, fewestChords, fewestMarks, misfitOf } from './fewestMarks';
 import type { LaidSheet } from './lay';
@@ -11,6 +11,8 @@ import type { CutMethod, EdgeName, Gap, PanelEdge, Point } from './panel';
 const PLANE_UP_TO = 6.35;
 /** A sheet that falls short by less than this is no gap, mm. */
 const GAP_TOLERANCE = 0.05;
+/** An edge that needs more than the customary three marks chooses them from at least this many places. */
+const CANDIDATES = 64;
 
 /** What stands at an edge before it is cut. */
 export interface RawEdge {
@@ -18,6 +20,8 @@ export interface RawEdge {
   /** true where the edge runs along v (its position is u), false where it runs along u */
   upright: boolean;
   at: EdgeAt;
+  /** places along it where it turns sharply */
+  kinks: readonly number[];
   /** from low to high */
   samples: EdgeSample[];
 }
@@ -31,9 +35,11 @@ export function cutEdge(
   covariance: Matrix,
   tolerance: number,
 ): { edge: PanelEdge; gaps: Gap[] } {
-  const wall = raw.samples.map((sample) => wallPoint(raw, sample));
-  const sheet = wall.map(([u, v]) => flat.toSheet(u, v));
-  const curve = sheet.map(([u, v]): CurvePoint => (raw.upright ? { along: v, at: u } : { along: u, at: v }));
+  const onSheet = (sample: EdgeSample): Point => flat.toSheet(...wallPoint(raw, sample));
+  const samples = candidatesFor(raw, onSheet, tolerance);
+  const wall = samples.map((sample) => wallPoint(raw, sample));
+  const sheet = samples.map(onSheet);
+  const curve = curveOf(raw, sheet);
   const outward = sheetSide === 'right' || sheetSide === 'top' ? 1 : -1;
   const widths = curve.map(({ at }) => outward * (laid[sheetSide] - at));
   const chosen = fewestMarks(curve, tolerance);
@@ -44,7 +50,7 @@ export function cutEdge(
       marks: chosen.map((i) => ({
         u: wall[i]![0],
         v: wall[i]![1],
-        sd: standardDeviation(raw.at(raw.samples[i]!.along), covariance),
+        sd: standardDeviation(raw.at(samples[i]!.along), covariance),
         sheet: sheet[i]!,
         sliver: widths[i]!,
       })),
@@ -55,6 +61,16 @@ export function cutEdge(
     gaps: gapsAlong(raw.name, wall, widths),
   };
 }
+
+/** The edge's samples, closer together where it needs many marks. */
+function candidatesFor(raw: RawEdge, onSheet: (sample: EdgeSample) => Point, tolerance: number): EdgeSample[] {
+  const { at, samples, kinks } = raw;
+  if (fewestMarks(curveOf(raw, samples.map(onSheet)), tolerance).length <= 3) return samples;
+  return sampleEdge(at, samples[0]!.along, samples.at(-1)!.along, kinks, CANDIDATES);
+}
+
+const curveOf = ({ upright }: RawEdge, sheet: readonly Point[]): CurvePoint[] =>
+  sheet.map(([u, v]) => (upright ? { along: v, at: u } : { along: u, at: v }));
 
 export const wallPoint = ({ upright }: { upright: boolean }, { along, at }: EdgeSample): Point =>
   upright ? [at, along] : [along, at];

@@ -94,12 +94,14 @@ function rawEdges({ lower, upper, bottom, bottomKinks, top }: PanelEdges): RawEd
     name,
     upright: true,
     at,
+    kinks: [],
     samples: sampleEdge(at, from[1], to[1]),
   });
   const level = (name: EdgeName, at: RawEdge['at'], from: Point, to: Point, kinks: number[] = []): RawEdge => ({
     name,
     upright: false,
     at,
+    kinks,
     samples: sampleEdge(at, from[0], to[0], kinks),
   });
   return {
