@@ -8,7 +8,7 @@ export const uprightEdges = (panel: PanelName): [EdgeName, EdgeName] =>
   panel === 'back' ? ['left', 'right'] : ['back', 'front'];
 
 /** True outline of a panel, counter-clockwise in (u, v): `perEdge` points an edge and the corners of the rim's contour. */
-export function trueOutline(alcove: TrueAlcove, build: Build, panel: PanelName, perEdge = 64): Point[] {
+export function trueOutline(alcove: TrueAlcove, build: Build, panel: PanelName, perEdge = 75): Point[] {
   const [lower, upper] = uprightEdges(panel);
   const upright = (edge: EdgeName, v: number): number => trueEdge(alcove, build, panel, edge, v);
   const rim = (u: number): number => trueEdge(alcove, build, panel, 'bottom', u);
