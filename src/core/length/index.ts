@@ -1,3 +1,12 @@
-export { formatLength, formatPlusMinus, type LengthFormat, toFraction } from './format';
-export { type ParsedLength, parseLength } from './parse';
-export { type DisplayUnit, type FractionDenominator, MM_PER_INCH } from './unit';
+export { editableLength } from './editableLength';
+export {
+  type FractionDenominator,
+  formatLength,
+  type LengthFormat,
+  type PrintedLength,
+  printLength,
+} from './formatLength';
+export { formatPlusMinus } from './formatPlusMinus';
+export { LARGEST_DENOMINATOR } from './fraction';
+export { type ParsedLength, parseLength } from './parseLength';
+export { type DisplayUnit, LONGEST_LENGTH, MM_PER_INCH } from './unit';

@@ -1,150 +1,135 @@
-import { type DisplayUnit, MM_PER_INCH } from './unit';
+import { denominatorOf, isNumberWord } from './numberWords';
+import { ratio } from './ratio';
+import { quoted, type Read, read, refuse } from './refusal';
+import { readSpokenNumber } from './spokenNumber';
+import { type RawToken, type Token, type WordToken, wordToken } from './token';
 
-const UNITS = [
-  'zero',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-];
-const TENS = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
-const PARTS: Record<string, number> = {
-  half: 2,
-  halves: 2,
-  third: 3,
-  thirds: 3,
-  quarter: 4,
-  quarters: 4,
-  fourth: 4,
-  fourths: 4,
-  eighth: 8,
-  eighths: 8,
-  sixteenth: 16,
-  sixteenths: 16,
-  'thirty-second': 32,
-  'thirty-seconds': 32,
-  'sixty-fourth': 64,
-  'sixty-fourths': 64,
-};
-const MM_PER: Record<string, number> = { mm: 1, cm: 10, m: 1000, in: MM_PER_INCH, ft: 12 * MM_PER_INCH };
+/** What a rule made of the tokens from `at` on, and where the next rule goes on. */
+type Step = { made: Token[]; next: number };
 
 /**
- * Reads a dictated length, `fifty nine and thirteen sixteenths`, `four ft eleven and a half`, `one point five m`;
- * digits may stand among the words. Expects text as `plainText` leaves it.
- * @returns mm, a sentence on the word that is not understood, or null where no number is said
+ * Turns words into figures as they are dictated: `fifty nine and thirteen sixteenths`, `a quarter inch`,
+ * `59 and 13 16ths`, `one point five metres`.
+ * @param text the folded text that the tokens were cut from
  */
-export function spokenLength(text: string, unit: DisplayUnit): number | string | null {
-  const words = text
-    .replace(/\b(thirty|sixty)[ -](seconds?|fourths?)\b/g, '$1-$2')
-    .split(/ +/)
-    .flatMap((word) => (PARTS[word] === undefined ? word.split('-') : [word]))
-    .filter((word) => word !== '' && word !== 'of');
-  const lastUnit = words.findLast((word) => MM_PER[word] !== undefined);
-  const strange = words.find((word) => !understood(word));
-  if (strange !== undefined) return `"${strange}" is not understood; say it like fifty nine and thirteen sixteenths.`;
-
-  let total = 0;
-  let said: string[] = [];
-  let any = false;
-  for (const word of words) {
-    if (MM_PER[word] === undefined) {
-      said.push(word);
-      continue;
-    }
-    const number = spokenNumber(said);
-    if (Number.isNaN(number)) return jumbled(said);
-    if (number !== null) {
-      total += number * MM_PER[word]!;
-      any = true;
-    }
-    said = [];
+export function readWords(raw: readonly RawToken[], text: string): Read<Token[]> {
+  const tokens = joinDenominators(raw.flatMap(splitAtHyphens));
+  const out = impliedOne(tokens, text);
+  for (let at = 0; at < tokens.length; ) {
+    const step =
+      takeSign(tokens, at) ??
+      takeAnd(tokens, at) ??
+      takeArticle(tokens, at, out.at(-1)) ??
+      takeCountedFraction(tokens, at) ??
+      takeFigures(tokens, at);
+    const taken: Read<Step> = step ? read(step) : takeSpokenNumber(tokens, at, text, out.at(-1));
+    if (!taken.ok) return taken;
+    out.push(...taken.value.made);
+    at = taken.value.next;
   }
-  const number = spokenNumber(said);
-  if (Number.isNaN(number)) return jumbled(said);
-  if (number !== null) {
-    // What follows feet is inches; else the display's own unit. A fraction said after the unit belongs to that unit.
-    const trailing = lastUnit === undefined ? unit : lastUnit === 'ft' ? 'in' : lastUnit;
-    total += number * MM_PER[trailing]!;
-    any = true;
-  }
-  return any ? total : null;
+  return read(out);
 }
 
-const jumbled = (words: string[]): string =>
-  `"${words.join(' ')}" is not one number; say it like fifty nine and thirteen sixteenths.`;
-
-const understood = (word: string): boolean =>
-  UNITS.includes(word) ||
-  TENS.includes(word) ||
-  PARTS[word] !== undefined ||
-  MM_PER[word] !== undefined ||
-  ['a', 'an', 'and', 'hundred', 'thousand', 'point'].includes(word) ||
-  /^\d+(\.\d+)?$/.test(word) ||
-  /^\d+\/\d+$/.test(word);
-
-/** Whole number, decimal and fraction from words; null for none, NaN where the words make no one number. */
-function spokenNumber(words: string[]): number | null {
-  if (words.every((word) => word === 'and')) return null;
-  const part = words.findIndex((word) => PARTS[word] !== undefined);
-  if (part < 0) {
-    const slash = words.findIndex((word) => word.includes('/'));
-    if (slash < 0) return cardinal(words);
-    const [top, bottom] = words[slash]!.split('/').map(Number);
-    return (cardinal(words.slice(0, slash)) ?? 0) + top! / bottom!;
-  }
-  // The count of parts is what stands after the last "and", or all of it: "three quarters", "two and three eighths".
-  const joint = words.lastIndexOf('and', part);
-  const count = words.slice(joint + 1, part);
-  const whole = joint < 0 ? [] : words.slice(0, joint);
-  return (cardinal(whole) ?? 0) + (cardinal(count) ?? 1) / PARTS[words[part]!]!;
+/** `thirteen-sixteenths` as two words; `fifty-nine` and `thirty-seconds` stay one. */
+function splitAtHyphens(token: RawToken): RawToken[] {
+  if (token.kind !== 'word' || isNumberWord(token.word) || denominatorOf(token.word)) return [token];
+  let { start } = token;
+  return token.word.split('-').map((word) => {
+    const span = { start, end: start + word.length };
+    start = span.end + 1;
+    return wordToken(word, span);
+  });
 }
 
-function cardinal(words: string[]): number | null {
-  const said = words.filter((word) => word !== 'and');
-  if (said.length === 0) return null;
-  const point = said.indexOf('point');
-  if (point >= 0) {
-    const digits = said
-      .slice(point + 1)
-      .map((word) => (UNITS.includes(word) ? UNITS.indexOf(word) : word))
-      .join('');
-    return Number(`${cardinal(said.slice(0, point)) ?? 0}.${digits}`);
+/** `thirty seconds` and `sixty fourths` as one word each. */
+function joinDenominators(tokens: RawToken[]): RawToken[] {
+  const out: RawToken[] = [];
+  for (const token of tokens) {
+    const before = out.at(-1);
+    const joined = token.kind === 'word' && before?.kind === 'word' ? `${before.word}-${token.word}` : '';
+    if (denominatorOf(joined)) out.splice(-1, 1, { kind: 'word', word: joined, start: before!.start, end: token.end });
+    else out.push(token);
   }
-  let total = 0;
-  let current = 0;
-  let room = Number.POSITIVE_INFINITY;
-  for (const word of said) {
-    if (word === 'thousand' || word === 'hundred') {
-      const factor = word === 'thousand' ? 1000 : 100;
-      if (factor === 1000) {
-        total += (current || 1) * factor;
-        current = 0;
-      } else current = (current || 1) * factor;
-      room = factor;
-      continue;
-    }
-    const value = word === 'a' || word === 'an' ? 1 : wordValue(word);
-    if (value >= room) return Number.NaN;
-    current += value;
-    room = TENS.includes(word) ? 10 : 1;
-  }
-  return total + current;
+  return out;
 }
 
-const wordValue = (word: string): number =>
-  TENS.includes(word) ? (TENS.indexOf(word) + 2) * 10 : UNITS.includes(word) ? UNITS.indexOf(word) : Number(word);
+/** The one that is not said in `inch and a quarter`. */
+function impliedOne([first, second]: RawToken[], text: string): Token[] {
+  if (first?.kind !== 'unit' || !isWord(second, 'and')) return [];
+  if (!/^(?:inch|foot|met(?:re|er))$/.test(text.slice(first.start, first.end))) return [];
+  return [{ kind: 'number', start: first.start, end: first.start, value: ratio(1), whole: true, spoken: true }];
+}
+
+function takeSign(tokens: RawToken[], at: number): Step | null {
+  const token = tokens[at]!;
+  if (at > 0 || !isWord(token, 'minus', 'negative')) return null;
+  return { made: [{ kind: 'join', by: '-', start: token.start, end: token.end }], next: at + 1 };
+}
+
+function takeAnd(tokens: RawToken[], at: number): Step | null {
+  const token = tokens[at]!;
+  if (!isWord(token, 'and')) return null;
+  return { made: [{ kind: 'join', by: 'and', start: token.start, end: token.end }], next: at + 1 };
+}
+
+/** Leaves out `of an` and `an` between a fraction and its unit. */
+function takeArticle(tokens: RawToken[], at: number, before: Token | undefined): Step | null {
+  if (before?.kind !== 'fraction') return null;
+  const article = isWord(tokens[at], 'of') ? at + 1 : at;
+  if (!isWord(tokens[article], 'a', 'an') || tokens[article + 1]?.kind !== 'unit') return null;
+  return { made: [], next: article + 1 };
+}
+
+/** `13 sixteenths`, `13 16ths` */
+function takeCountedFraction(tokens: RawToken[], at: number): Step | null {
+  const count = tokens[at]!;
+  const end = tokens[at + 1];
+  const below = belowOf(end);
+  if (count.kind !== 'number' || !count.whole || end === undefined || below === undefined) return null;
+  const above = count.value.above;
+  return { made: [{ kind: 'fraction', start: count.start, end: end.end, above, below }], next: at + 2 };
+}
+
+function takeFigures(tokens: RawToken[], at: number): Step | null {
+  const token = tokens[at]!;
+  return token.kind === 'word' || token.kind === 'ordinal' ? null : { made: [token], next: at + 1 };
+}
+
+function takeSpokenNumber(tokens: RawToken[], at: number, text: string, before: Token | undefined): Read<Step> {
+  const run: WordToken[] = [];
+  let next = at;
+  for (let token = tokens[next]; isPartOfNumber(token); token = tokens[++next]) run.push(token);
+  const end = tokens[next];
+  const below = belowOf(end);
+  if (end !== undefined && below !== undefined) {
+    const made = readSpokenNumber(run, text, { start: end.start, end: end.end, below });
+    return made.ok ? read({ made: made.value, next: next + 1 }) : made;
+  }
+  while (isWord(run.at(-1), 'and')) {
+    run.pop();
+    next--;
+  }
+  const counted = end?.kind === 'unit' || run.some(({ word }) => isNumberWord(word));
+  if (run.length > 0 && counted) {
+    const made = readSpokenNumber(run, text);
+    return made.ok ? read({ made: made.value, next }) : made;
+  }
+  const odd = tokens[next] ?? tokens[at]!;
+  const piece = quoted(text.slice(odd.start, odd.end));
+  return refuse(
+    before?.kind === 'number' || before?.kind === 'fraction'
+      ? `${piece} is not a unit known here; use in, ft, mm, cm or m`
+      : `${piece} is not understood; write a length such as 59 13/16 in, or say “fifty nine and thirteen sixteenths”`,
+  );
+}
+
+const isWord = (token: RawToken | undefined, ...words: string[]): boolean =>
+  token?.kind === 'word' && words.includes(token.word);
+
+const isPartOfNumber = (token: RawToken | undefined): token is WordToken =>
+  token?.kind === 'word' && (isNumberWord(token.word) || ['a', 'an', 'and', 'point'].includes(token.word));
+
+function belowOf(token: RawToken | undefined): number | undefined {
+  if (token?.kind === 'ordinal') return token.below;
+  return token?.kind === 'word' ? denominatorOf(token.word) : undefined;
+}
