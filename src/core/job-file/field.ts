@@ -10,6 +10,12 @@ const between = (least: number, most: number, unit: string) =>
 /** Finite number of millimetres within a plausible range. */
 export const millimetres = (least: number, most: number) => between(least, most, ' mm');
 
+/** Finite number of mm per m within a plausible range. */
+export const millimetresPerMetre = (least: number, most: number) => between(least, most, ' mm/m');
+
+/** How many of something; what is beyond the decimal point does not count. */
+export const count = (most: number) => between(0, most, '');
+
 /** Finite number of degrees within a plausible range. */
 export const degrees = (least: number, most: number) => between(least, most, '°');
 
