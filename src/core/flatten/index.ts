@@ -1,2 +1,4 @@
-export { developMap } from './develop';
-export { type FlatMap, planeMap, type Region } from './flatMap';
+export { developMap } from './developMap';
+export type { FlatMap } from './flatMap';
+export { planeMap } from './planeMap';
+export type { Region } from './region';

@@ -25,6 +25,9 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
   [['rim', 'width'], 300, 2500, ' mm'],
   [['rim', 'apronHeight'], 0, 1200, ' mm'],
   [['rim', 'profile', 1, 1], -500, 100, ' mm'],
+  [['rim', 'apron', 0, 0], -300, 300, ' mm'],
+  [['rim', 'apron', 1, 0], -300, 300, ' mm'],
+  [['rim', 'contourSd'], 1e-6, 50, ''],
   [['readings', 0, 'sd'], 1e-6, 100, ''],
   [['readings', 0, 'height'], -3000, 3000, ' mm'],
   [['readings', 1, 'at'], -3000, 3000, ' mm'],
@@ -57,6 +60,35 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
   ...['back', 'left', 'right'].flatMap((panel) =>
     ['width', 'height'].map((size): [Path, number, number, string] => [['sheets', panel, size], 100, 6000, ' mm']),
   ),
+  [['trim', 'width'], 8, 300, ' mm'],
+  [['trim', 'verticalWidth'], 8, 300, ' mm'],
+  [['trim', 'thickness'], 1, 50, ' mm'],
+  [['trim', 'lip'], 0, 60, ' mm'],
+  [['trim', 'rise'], 0, 200, ' mm'],
+  [['trim', 'overhang'], 0, 200, ' mm'],
+  [['trim', 'outerLine', 'left'], 100, 3000, ' mm'],
+  [['trim', 'outerLine', 'right'], 100, 3000, ' mm'],
+  [['trim', 'joint'], 0, 10, ' mm'],
+  [['trim', 'floorGap'], 0, 50, ' mm'],
+  [['trim', 'angleStrip', 'width'], 10, 100, ' mm'],
+  [['trim', 'angleStrip', 'thickness'], 0.5, 5, ' mm'],
+  [['trim', 'tapeSpacing'], 50, 2000, ' mm'],
+  [['trim', 'allowance'], 0, 200, ' mm'],
+  [['trim', 'stock', 0, 'length'], 300, 8000, ' mm'],
+  [['trim', 'stock', 0, 'onHand'], 0, 1000, ''],
+  [['trim', 'stock', 1, 'length'], 300, 8000, ' mm'],
+  [['legs', 'joint'], 0, 20, ' mm'],
+  [['legs', 'floorGap'], 0, 50, ' mm'],
+  [['shelves', 0, 'aboveRim'], 20, 2400, ' mm'],
+  [['shelves', 0, 'back'], 60, 800, ' mm'],
+  [['shelves', 0, 'side'], 60, 800, ' mm'],
+  [['shelves', 0, 'thickness'], 2, 60, ' mm'],
+  [['shelves', 0, 'slope'], 0, 100, ' mm/m'],
+  [['shelves', 0, 'gap'], 0, 15, ' mm'],
+  [['shelves', 0, 'returns'], 5, 300, ' mm'],
+  [['cutting', 'kerf'], 0, 10, ' mm'],
+  [['cutting', 'margin'], 0, 50, ' mm'],
+  [['cutting', 'leastOffcut'], 1, 1000, ' mm'],
 ];
 /** Lengths above zero: the most they may be. */
 const POSITIVE: [path: Path, most: number][] = [
@@ -76,6 +108,8 @@ const TOGETHER = [
   'rim.profile[0][0]',
   'rim.profile[0][1]',
   'rim.profile[1][0]',
+  'rim.apron[0][1]',
+  'rim.apron[1][1]',
   'version',
   'readings[5].alongBack',
   'readings[5].alongSide',
@@ -107,7 +141,7 @@ describe('job schema', () => {
         levelAboveFloor: 1250,
         instruments: {},
         priors: { plumb: 8, square: 10, twist: 4, bow: 4, rimLevel: 5, frontPlumb: 8 },
-        rim: { kind: 'tub', width: 760, apronHeight: 500, profile: [] },
+        rim: { kind: 'tub', width: 760, apronHeight: 500, profile: [], apron: [], contourSd: 1 },
         fixtures: [],
         fit: {
           wetWall: 'right',
@@ -121,8 +155,29 @@ describe('job schema', () => {
           flexible: false,
           keep: { back: ['top'], left: ['top'], right: ['top'] },
         },
-        trim: {},
+        trim: {
+          top: true,
+          sideTops: true,
+          verticals: true,
+          insideCorners: false,
+          width: 38,
+          thickness: 6,
+          lip: 0,
+          rise: 12,
+          overhang: 0,
+          outerLine: {},
+          joinery: 'butt',
+          joint: 1,
+          foot: 'floor',
+          floorGap: 3,
+          angleStrip: { width: 19, thickness: 2 },
+          tapeSpacing: 300,
+          allowance: 6,
+          stock: [{ length: 2440 }],
+        },
+        legs: { make: true, joint: 2, floorGap: 3 },
         shelves: [],
+        cutting: { sheets: 'own', kerf: 3, margin: 3, turn: false, leastOffcut: 25 },
         finish: {},
         prices: {},
       },
@@ -225,6 +280,24 @@ describe('job schema', () => {
       .filter(({ value }) => typeof value === 'number')
       .map(({ path }) => pathText(path));
     expect(numbers.filter((at) => !tested.has(at))).toEqual([]);
+  });
+
+  it('takes an apron contour whose points run downwards', () => {
+    const apron = (points: unknown) => faultsOf(withAt(completeJob(), ['rim', 'apron'], points));
+    expect(
+      apron([
+        [0, 0],
+        [-12, -1500],
+      ]),
+    ).toEqual([]);
+    expect(
+      apron([
+        [0, -20],
+        [0, -20],
+      ]),
+    ).toEqual([{ path: 'rim.apron', message: 'each point must lie lower than the one before' }]);
+    expect(apron([[0, 1]]).map((fault) => fault.path)).toEqual(['rim.apron[0][1]']);
+    expect(apron([[0, -1501]]).map((fault) => fault.path)).toEqual(['rim.apron[0][1]']);
   });
 
   it('takes a rim contour whose points run outward and stay within the rim', () => {

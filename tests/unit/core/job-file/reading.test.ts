@@ -60,7 +60,7 @@ describe('reading', () => {
     expect(check(150.01)).toEqual([]);
     expect(check(1049.99)).toEqual([]);
     for (const key of ['alongBack', 'alongSide']) {
-      expect(faults({ ...ofKind('square'), [key]: 9.9 }).map(({ path }) => path)).toEqual([key]);
+      expect(faults({ ...ofKind('square'), [key]: 9.9 }).map(({ path }) => path)).toContain(key);
     }
     for (const value of [149, 150, 1050, 1051]) expect(check(value).map(({ path }) => path)).toEqual(['value']);
   });
