@@ -1,6 +1,9 @@
 import fc from 'fast-check';
+import { vi } from 'vitest';
 import type { Job, JobInput } from '../../src/core';
 import { fullPlan, jobWith, noisy, plausibleAlcove, type TrueAlcove } from '../simulate';
+
+vi.setConfig({ testTimeout: 120_000 });
 
 export const PANELS = ['back', 'left', 'right'] as const;
 

@@ -24,7 +24,7 @@ describe('an alcove read without error', () => {
           expect(outlineDistance(result.panels[panel].outline, trueOutline(alcove, job, panel))).toBeLessThan(0.2);
         }
       }),
-      runs(80),
+      runs(60),
     );
   });
 
@@ -64,7 +64,7 @@ describe('marks', () => {
           }
         }
       }),
-      runs(40),
+      runs(25),
     );
   });
 });
@@ -82,7 +82,7 @@ describe('outlines', () => {
           );
         }
       }),
-      runs(80),
+      runs(60),
     );
   });
 });
