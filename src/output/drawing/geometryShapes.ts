@@ -1,0 +1,47 @@
+import type { Point } from '../../core';
+import type { EdgeDrawing, PanelDrawing } from './drawing';
+import { circle, corners, line, polygon, type Shape } from './shape';
+
+/**
+ * Lines of a template without any words.
+ * @param tick length in mm of the stroke across an edge at a mark
+ */
+export function geometryShapes(drawing: PanelDrawing, tick: number): Shape[] {
+  return [...sheetShapes(drawing), ...panelShapes(drawing, tick)];
+}
+
+/** The whole sheet and the strips to cut off or missing. */
+export function sheetShapes({ sheet, strips }: PanelDrawing): Shape[] {
+  return [
+    polygon('sheet', corners(sheet)),
+    ...strips.flatMap(({ kind, polygon: points }) => (kind === 'offcut' ? [] : [polygon(kind, points)])),
+  ];
+}
+
+/** Control lines, outline, holes and marks. */
+export function panelShapes({ levelLine, plumbDatum, outline, holes, edges }: PanelDrawing, tick: number): Shape[] {
+  return [
+    line('datum', ...levelLine.line),
+    line('datum', ...plumbDatum.line),
+    polygon('cut', outline),
+    ...holes.flatMap(({ centre, diameter }) => [
+      circle('hole', centre, diameter.mm / 2),
+      ...cross(centre, diameter.mm / 2 + tick / 2),
+    ]),
+    ...edges.flatMap((edge) => edge.marks.map(({ at }) => markTick(edge, at, tick))),
+  ];
+}
+
+/** A stroke square to the edge's general direction, longer on the panel's side. */
+function markTick({ place }: EdgeDrawing, [x, y]: Point, tick: number): Shape {
+  const inward = place === 'left' || place === 'bottom' ? 1 : -1;
+  const [out, into] = [-inward * tick * 0.3, inward * tick * 0.7];
+  return place === 'left' || place === 'right'
+    ? line('mark', [x + out, y], [x + into, y])
+    : line('mark', [x, y + out], [x, y + into]);
+}
+
+const cross = ([x, y]: Point, reach: number): Shape[] => [
+  line('mark', [x - reach, y], [x + reach, y]),
+  line('mark', [x, y - reach], [x, y + reach]),
+];

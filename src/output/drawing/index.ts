@@ -1,0 +1,35 @@
+export { clipStroke } from './clipStroke';
+export type {
+  ControlLine,
+  EdgeDrawing,
+  HoleDrawing,
+  MarkDrawing,
+  Measure,
+  PanelDrawing,
+  Place,
+  Strip,
+  View,
+} from './drawing';
+export { geometryShapes, panelShapes } from './geometryShapes';
+export { type Lengths, lengthsOf, SCRIBE_BEYOND } from './lengths';
+export { holeLines, markLines } from './labelLines';
+export { edgeSentence, templateNotes } from './notes';
+export { panelDrawing } from './panelDrawing';
+export { placeShapes } from './placeShapes';
+export {
+  type Circle,
+  corners,
+  type Layer,
+  layers,
+  line,
+  type Polyline,
+  polygon,
+  type Rectangle,
+  type Shape,
+  type Words,
+  words,
+} from './shape';
+export { shapeBounds } from './shapeBounds';
+export { spread } from './spread';
+export { type TemplateOptions, templateShapes } from './templateShapes';
+export { type MeasureText, roughTextWidth, wrapText } from './textWidth';

@@ -1,0 +1,83 @@
+import type { Point } from '../../core';
+import type { EdgeDrawing, HoleDrawing, PanelDrawing } from './drawing';
+import { type Shape, type Words, words } from './shape';
+import { shapeBounds } from './shapeBounds';
+import type { MeasureText } from './textWidth';
+
+/**
+ * Names of the edges and of the control lines, inside the outline.
+ * @param largest font size in mm; smaller where an edge's name would be longer than its place
+ * @param tick stroke at a mark, mm, that the names keep clear of
+ */
+export function insideLabels(drawing: PanelDrawing, largest: number, tick: number, measure: MeasureText): Shape[] {
+  const size = insideSize(drawing, largest, measure);
+  return [
+    ...controlLineNames(drawing, size),
+    ...drawing.edges.flatMap((edge) => edgeName(edge, drawing, size, 0.7 * tick + 0.6 * size)),
+  ];
+}
+
+function controlLineNames({ levelLine, plumbDatum, outline }: PanelDrawing, size: number): Shape[] {
+  const [levelLeft] = levelLine.line;
+  const [, datumTop] = plumbDatum.line;
+  const beside = datumTop[0] < middle(outline)[0] ? 1.1 : -0.4;
+  return [
+    words(levelLine.label, [levelLeft[0] + 4 * size, levelLeft[1] + 0.4 * size], size),
+    words(plumbDatum.label, [datumTop[0] + beside * size, datumTop[1] - 4 * size], size, { angle: 90, anchor: 'end' }),
+  ];
+}
+
+function insideSize(drawing: PanelDrawing, largest: number, measure: MeasureText): number {
+  const ratios = drawing.edges.map((edge) => {
+    const [first, last] = [edge.path[0], edge.path.at(-1)];
+    if (!first || !last) return 1;
+    const [, length] = longerStretch(edge, drawing);
+    return length / (measure(edgeWords(edge), largest, false) + 6 * largest);
+  });
+  return largest * Math.max(0.55, Math.min(1, ...ratios));
+}
+
+const edgeWords = ({ title, methodWords }: EdgeDrawing): string => `${title.toUpperCase()}: ${methodWords}`;
+
+/** Shares of the free stretch where an edge's name is tried, best first. */
+const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8];
+
+function edgeName(edge: EdgeDrawing, drawing: PanelDrawing, size: number, clear: number): Shape[] {
+  const { path, place } = edge;
+  if (path.length === 0) return [];
+  const [middleAt, length] = longerStretch(edge, drawing);
+  const upright = place === 'left' || place === 'right';
+  const ends = path.map((point) => point[upright ? 0 : 1]);
+  const off = place === 'left' || place === 'bottom' ? Math.max(...ends) + clear : Math.min(...ends) - clear;
+  const baseline = { left: off + 0.8 * size, right: off, bottom: off, top: off - 0.8 * size }[place];
+  const text = edgeWords(edge);
+  const names = SHARES.map((share) => {
+    const along = middleAt + (share - 0.5) * length;
+    return words(text, upright ? [baseline, along] : [along, baseline], size, {
+      anchor: 'middle',
+      angle: upright ? 90 : 0,
+    });
+  });
+  return [names.find((name) => !drawing.holes.some((hole) => overHole(name, hole, size))) ?? names[0]!];
+}
+
+function overHole(name: Words, { centre: [x, y], diameter: { mm } }: HoleDrawing, size: number): boolean {
+  const box = shapeBounds([name]);
+  const reach = mm / 2 + size;
+  return x + reach > box.left && x - reach < box.right && y + reach > box.bottom && y - reach < box.top;
+}
+
+/** Middle and length of the longer part of an edge between its ends and the control line that crosses it. */
+function longerStretch({ path, place }: EdgeDrawing, { levelLine, plumbDatum }: PanelDrawing): [number, number] {
+  const axis = place === 'left' || place === 'right' ? 1 : 0;
+  const [low, high] = [path[0]![axis], path.at(-1)![axis]];
+  const cut = axis === 1 ? levelLine.line[0][1] : plumbDatum.line[0][0];
+  if (cut <= low || cut >= high) return [(low + high) / 2, high - low];
+  return cut - low > high - cut ? [(low + cut) / 2, cut - low] : [(cut + high) / 2, high - cut];
+}
+
+function middle(points: Point[]): Point {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
+}

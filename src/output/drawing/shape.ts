@@ -1,0 +1,82 @@
+import type { Point } from '../../core';
+
+/**
+ * What a line means. `cut`: finished outline; `hole`: hole to cut; `mark`: pencil mark; `datum`: control line;
+ * `sheet`: the sheet as bought; `sliver`: strip to cut off; `gap`: where the sheet does not reach; `text`: words and
+ * their leaders.
+ */
+export const layers = ['sheet', 'sliver', 'gap', 'datum', 'cut', 'hole', 'mark', 'text'] as const;
+export type Layer = (typeof layers)[number];
+
+export interface Polyline {
+  kind: 'polyline';
+  layer: Layer;
+  points: Point[];
+  closed: boolean;
+}
+export interface Circle {
+  kind: 'circle';
+  layer: Layer;
+  centre: Point;
+  radius: number;
+}
+/** One line of words; `at` is on the baseline, `size` the font size in mm, `angle` in degrees counter-clockwise. */
+export interface Words {
+  kind: 'words';
+  layer: 'text';
+  at: Point;
+  text: string;
+  size: number;
+  anchor: 'start' | 'middle' | 'end';
+  angle: number;
+  bold: boolean;
+}
+
+/** A drawn thing in mm, first coordinate to the right, second one up. */
+export type Shape = Polyline | Circle | Words;
+
+export interface Rectangle {
+  left: number;
+  right: number;
+  bottom: number;
+  top: number;
+}
+
+export const line = (layer: Layer, from: Point, to: Point): Polyline => ({
+  kind: 'polyline',
+  layer,
+  points: [from, to],
+  closed: false,
+});
+
+export const polygon = (layer: Layer, points: Point[]): Polyline => ({ kind: 'polyline', layer, points, closed: true });
+
+export const circle = (layer: Layer, centre: Point, radius: number): Circle => ({
+  kind: 'circle',
+  layer,
+  centre,
+  radius,
+});
+
+export const words = (
+  text: string,
+  at: Point,
+  size: number,
+  style: { anchor?: Words['anchor']; angle?: number; bold?: boolean } = {},
+): Words => ({
+  kind: 'words',
+  layer: 'text',
+  at,
+  text,
+  size,
+  anchor: style.anchor ?? 'start',
+  angle: style.angle ?? 0,
+  bold: style.bold ?? false,
+});
+
+export const corners = ({ left, right, bottom, top }: Rectangle): Point[] => [
+  [left, bottom],
+  [right, bottom],
+  [right, top],
+  [left, top],
+];

@@ -1,0 +1,2 @@
+export { dxfSafe } from './dxfSafe';
+export { dxfText } from './dxfText';

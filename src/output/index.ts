@@ -1,0 +1,19 @@
+export {
+  geometryShapes,
+  type PanelDrawing,
+  panelDrawing,
+  type Shape,
+  shapeBounds,
+  templateNotes,
+  templateShapes,
+  type View,
+} from './drawing';
+export { type JobFilesOptions, jobDrawings, jobFiles, jobPackPdf } from './jobFiles';
+export type { OutputFonts } from './outputFonts';
+export type { PaperName } from './pdf';
+export { resultJson } from './resultJson';
+export { panelDxf, panelSvg } from './template';
+
+/** Fonts for the job pack from the app's own host. Browser only. */
+export const loadBrowserFonts = async (): Promise<import('./outputFonts').OutputFonts> =>
+  (await import('./browserFonts')).browserFonts();

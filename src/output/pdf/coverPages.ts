@@ -1,0 +1,165 @@
+import { type Job, type Result, Z_95 } from '../../core';
+import { lengthsOf, type PanelDrawing } from '../drawing';
+import { generalCautions, printCaution } from './cautions';
+import { Flow } from './flow';
+import type { Leaf, Pack } from './pack';
+import { POINT } from './paper';
+import { placesOf, readingWords, valueWords } from './readingWords';
+import { angleWords, hollowWords, leanWords, slopeWords, twistWords } from './wallWords';
+
+/** A page's entry on the cover, filled in once the page exists. */
+export interface Contents {
+  enter: (title: string, leaf: Leaf) => void;
+}
+
+/** Summary: what is wrong, the panels, the walls, what the readings say, cautions. */
+export function coverPages(pack: Pack, job: Job, result: Result, drawings: PanelDrawing[], entries: number): Contents {
+  const flow = new Flow(pack, job.name || 'Untitled job', 'Job pack: survey record, cut cards and full-size templates');
+  problems(flow, result, job);
+  panelTable(flow, result, job, drawings);
+  wallTables(flow, result, job);
+  readingAdvice(flow, job, result);
+  const contents = contentsList(flow, pack, entries);
+  flow.heading('Before you start');
+  flow.list([...generalCautions, printCaution], '–', 8.5 * POINT);
+  return contents;
+}
+
+function problems(flow: Flow, { problems: found }: Result, job: Job): void {
+  const { coarse } = lengthsOf(job);
+  if (found.length === 0) {
+    flow.paragraph('Nothing found that keeps this job from being built as it stands.', { bold: true });
+    return;
+  }
+  flow.framed(
+    found.length === 1 ? 'One problem to solve before cutting' : `${found.length} problems to solve before cutting`,
+    found.map(({ where, what, howMuch }) => `${where}: ${what}${howMuch === null ? '' : ` (${coarse(howMuch).text})`}`),
+  );
+}
+
+function panelTable(flow: Flow, { panels }: Result, job: Job, drawings: PanelDrawing[]): void {
+  const { fine, plusMinus } = lengthsOf(job);
+  flow.heading('Panels');
+  flow.table(
+    [
+      { title: 'Panel', bold: true },
+      { title: 'Overall size' },
+      { title: 'Sheet' },
+      { title: 'Edges to cut' },
+      { title: 'Widest ±', align: 'end' },
+      { title: 'Bed up to', align: 'end' },
+    ],
+    drawings.map((drawing) => {
+      const panel = panels[drawing.name];
+      const cuts = drawing.edges
+        .filter(({ method }) => method !== 'factory')
+        .map(({ title, methodWords }) => `${title.toLowerCase().replace(' edge', '')}: ${methodWords.split(':')[0]}`);
+      return [
+        drawing.title,
+        drawing.sizeWords.replace(' overall', ''),
+        drawing.sheetWords,
+        cuts.join(', ') || 'none',
+        plusMinus(panel.worst95 / Z_95).text,
+        fine(panel.bedMax).text,
+      ];
+    }),
+  );
+}
+
+function wallTables(flow: Flow, { walls, corners, rim }: Result, job: Job): void {
+  const { height } = placesOf(job);
+  flow.heading('Walls as measured');
+  flow.table(
+    [
+      { title: 'Wall', bold: true },
+      { title: 'Out of plumb' },
+      { title: 'Bow, upright' },
+      { title: 'Bow, across' },
+      { title: 'Twist' },
+    ],
+    (['back', 'left', 'right'] as const).map((name) => {
+      const wall = walls[name];
+      return [
+        `${name[0]!.toUpperCase()}${name.slice(1)}`,
+        leanWords(wall, job),
+        hollowWords(wall.bow, wall.bowSd, job),
+        hollowWords(wall.bowAcross, wall.bowAcrossSd, job),
+        twistWords(wall.twist, wall.twistSd, job),
+      ];
+    }),
+  );
+  const stations = corners.left.angle;
+  flow.table(
+    [{ title: 'Inside angle', bold: true }, ...stations.map((station) => ({ title: height(station.height) }))],
+    (['left', 'right'] as const).map((side) => [
+      `${side === 'left' ? 'Left' : 'Right'} corner`,
+      ...corners[side].angle.map(({ value, sd }) => angleWords(value, sd)),
+    ]),
+  );
+  const { along, alongSd, across, acrossSd } = rim.outOfLevel;
+  flow.paragraph(
+    `Rim: ${slopeWords(along, alongSd, job, 'in 8 ft')} along the back wall (${along >= 0 ? 'higher at the right' : 'higher at the left'}); ` +
+      `${slopeWords(across, acrossSd, job, 'in 8 ft')} towards the front (${across >= 0 ? 'higher at the front' : 'higher at the back'}).`,
+  );
+  flow.paragraph('± holds in 95 of 100 cases.', { size: 8 * POINT });
+}
+
+function readingAdvice(flow: Flow, job: Job, { adjustment: { suspect, next, assumed, dof, s0 } }: Result): void {
+  const places = placesOf(job);
+  const items: string[] = [];
+  if (suspect) {
+    const { what, where } = readingWords(suspect.id, job);
+    const kind =
+      job.readings.find(({ id }) => id === suspect.id.replace(/\/\d+$/, '') || id === suspect.id)?.kind ?? 'span';
+    const fits = suspect.located
+      ? `the others point to ${valueWords(kind, suspect.fits, job)}`
+      : `the readings cannot tell which is wrong${suspect.alternatives.length ? `; it may as well be ${suspect.alternatives.join(', ')}` : ''}`;
+    items.push(`Re-measure ${suspect.id} (${what}, ${where}): it fits worst, ${fits}.`);
+  }
+  if (next) {
+    const at = next.at === null ? '' : `, ${places.at(next.wall ?? 'left', next.at)}`;
+    const who = [next.wall ? `${next.wall} wall` : '', next.side ? `${next.side} corner` : '']
+      .filter(Boolean)
+      .join(', ');
+    items.push(
+      `Worth taking next: ${next.kind.replaceAll('-', ' ')}${who ? `, ${who}` : ''}, ${places.height(next.height)}${at}. The widest ± on a cut edge goes from ${millimetres95(next.sdBefore)} to ${millimetres95(next.sdAfter)}.`,
+    );
+  }
+  if (assumed.length > 0) items.push(`Assumed, not measured: ${assumed.join('; ')}.`);
+  items.push(
+    s0 === null
+      ? 'No reading checks another one: a wrong reading would not show.'
+      : `Readings agree within ${s0.toFixed(1)} times what their instruments promise (${dof} spare observations).`,
+  );
+  flow.heading('What the readings say');
+  flow.list(items);
+}
+
+/** Small ± are told in mm whatever the job is shown in: a gain is smaller than any fraction on a tape. */
+const millimetres95 = (sd: number): string => `±${(Z_95 * sd).toFixed(1)} mm`;
+
+function contentsList(flow: Flow, pack: Pack, entries: number): Contents {
+  const size = 9 * POINT;
+  const step = 1.4 * size;
+  flow.heading('In this pack');
+  const rows = Math.ceil(entries / 2);
+  flow.ensure(rows * step + 2);
+  const {
+    leaf: { pen, content },
+    y,
+  } = flow;
+  flow.y -= rows * step + 1;
+  const column = (content.right - content.left - 8) / 2;
+  let entered = 0;
+  return {
+    enter: (title, leaf) => {
+      const x = content.left + (entered < rows ? 0 : column + 8);
+      const line = y - ((entered % rows) + 0.9) * step;
+      pen.text(title, [x, line], { size });
+      pen.text(`${leaf.number}`, [x + column, line], { size, align: 'end' });
+      const from = x + pack.measure(title, size, false) + 1.5;
+      pen.line([from, line + 0.2], [x + column - 6, line + 0.2], { width: 0.15, gray: 0.5, dash: [0.3, 1] });
+      entered += 1;
+    },
+  };
+}

@@ -1,0 +1,2 @@
+export { type JobPackOptions, jobPack } from './jobPack';
+export { type PaperName, papers } from './paper';

@@ -1,0 +1,111 @@
+import type { Point } from '../../core';
+import {
+  clipStroke,
+  type EdgeDrawing,
+  holeLines,
+  type MeasureText,
+  markLines,
+  type PanelDrawing,
+  type Rectangle,
+  type Shape,
+  words,
+} from '../drawing';
+import { POINT } from './paper';
+import { placeLabel } from './placeLabel';
+import { strokesOf, templateStrokes } from './templateStrokes';
+
+const SIZE = 9 * POINT;
+const LEADING = 1.25;
+/** Clear border inside a tile, mm. */
+const INSET = 2;
+
+interface Label {
+  lines: string[];
+  upright: boolean;
+  anchor: Point;
+  reach: number;
+  toward: Point;
+}
+
+/** Words of one full-size tile, each whole on it and clear of lines and of one another where there is room. */
+export function tileLabels(drawing: PanelDrawing, ground: Rectangle, measure: MeasureText): Shape[] {
+  const inside = {
+    left: ground.left + INSET,
+    right: ground.right - INSET,
+    bottom: ground.bottom + INSET,
+    top: ground.top - INSET,
+  };
+  const strokes = templateStrokes(drawing).flatMap(([a, b]) => {
+    const part = clipStroke(a, b, ground);
+    return part ? [part] : [];
+  });
+  const taken: Rectangle[] = [];
+  return labelsOn(drawing, ground).flatMap(({ lines, upright, ...wish }) => {
+    const long = Math.max(...lines.map((text, i) => measure(text, SIZE, i === 0)));
+    const high = lines.length * LEADING * SIZE;
+    const box = placeLabel(
+      { ...wish, size: SIZE, width: upright ? high : long, height: upright ? long : high },
+      { inside, strokes, taken },
+    );
+    taken.push(box);
+    return lines.map((text, row) =>
+      upright
+        ? words(text, [box.left + (row + 0.8) * LEADING * SIZE, box.bottom], SIZE, { angle: 90, bold: row === 0 })
+        : words(text, [box.left, box.top - (row + 0.8) * LEADING * SIZE], SIZE, { bold: row === 0 }),
+    );
+  });
+}
+
+function labelsOn(drawing: PanelDrawing, ground: Rectangle): Label[] {
+  const labels: Label[] = [];
+  const within = ([x, y]: Point) => x >= ground.left && x <= ground.right && y >= ground.bottom && y <= ground.top;
+  for (const edge of drawing.edges) {
+    for (const mark of edge.marks) {
+      if (within(mark.at))
+        labels.push({ lines: markLines(mark), upright: false, anchor: mark.at, reach: 5, toward: inwards(edge) });
+    }
+  }
+  for (const hole of drawing.holes) {
+    if (within(hole.centre)) {
+      labels.push({
+        lines: holeLines(hole),
+        upright: false,
+        anchor: hole.centre,
+        reach: hole.diameter.mm / 2 + 5,
+        toward: [1, 0],
+      });
+    }
+  }
+  for (const edge of drawing.edges) {
+    const middle = middleOn(edge.path, ground);
+    const upright = edge.place === 'left' || edge.place === 'right';
+    if (middle)
+      labels.push({
+        lines: [`${edge.title.toUpperCase()}: ${edge.methodWords}`],
+        upright,
+        anchor: middle,
+        reach: 3,
+        toward: inwards(edge),
+      });
+  }
+  for (const [control, upright] of [
+    [drawing.levelLine, false],
+    [drawing.plumbDatum, true],
+  ] as const) {
+    const middle = middleOn(control.line, ground);
+    if (middle)
+      labels.push({ lines: [control.label], upright, anchor: middle, reach: 1.5, toward: upright ? [1, 0] : [0, 1] });
+  }
+  return labels;
+}
+
+function inwards({ place }: EdgeDrawing): Point {
+  const towards: Record<EdgeDrawing['place'], Point> = { left: [1, 0], right: [-1, 0], bottom: [0, 1], top: [0, -1] };
+  return towards[place];
+}
+
+/** The middle of what a tile shows of a path. */
+function middleOn(path: Point[], ground: Rectangle): Point | null {
+  const parts = strokesOf(path).flatMap(([a, b]) => clipStroke(a, b, ground) ?? []);
+  return parts.length ? [(parts[0]![0] + parts.at(-1)![0]) / 2, (parts[0]![1] + parts.at(-1)![1]) / 2] : null;
+}

@@ -1,0 +1,2 @@
+export { escapeXml } from './escapeXml';
+export { type SvgOptions, svgText } from './svgText';
