@@ -1,0 +1,35 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from '@playwright/test';
+import { browserLaunch } from './browser';
+import { freePort } from './freePort';
+
+// Worker processes read this file again and inherit the port.
+process.env.NOOKWRIGHT_TEST_PORT ??= String(await freePort());
+const port = process.env.NOOKWRIGHT_TEST_PORT;
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const address = `http://127.0.0.1:${port}`;
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '*.test.ts',
+  outputDir: '../../test-results',
+  forbidOnly: true,
+  fullyParallel: true,
+  workers: 2,
+  timeout: 60_000,
+  expect: { timeout: 15_000 },
+  reporter: 'list',
+  use: {
+    baseURL: `${address}/`,
+    launchOptions: browserLaunch(),
+    viewport: { width: 1440, height: 900 },
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+  },
+  webServer: {
+    command: `npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
+    cwd: root,
+    url: address,
+    timeout: 30_000,
+  },
+});

@@ -1,0 +1,101 @@
+// Runs every check and every test, and ends with the line `N passed, N failed`. Plain Node, so that it can also tell
+// that the packages are not installed. Tests are counted from the runners' own JSON reports; a part that fails
+// without naming a failed test counts as one failure.
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const reports = mkdtempSync(join(tmpdir(), 'nookwright-tests-'));
+const vitestReport = join(reports, 'vitest.json');
+const browserReport = join(reports, 'browser.json');
+
+const parts = [
+  { name: 'typecheck', steps: [['npm', 'run', '--silent', 'typecheck']] },
+  { name: 'lint', steps: [['npm', 'run', '--silent', 'lint']] },
+  {
+    name: 'unit, property and reference tests',
+    steps: [['npx', 'vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${vitestReport}`]],
+    count: () => vitestCount(read(vitestReport)),
+  },
+  {
+    name: 'build and browser tests',
+    steps: [
+      ['npm', 'run', '--silent', 'build'],
+      ['npx', 'playwright', 'test', '--config', 'tests/browser/playwright.config.ts', '--reporter=list,json'],
+    ],
+    count: () => playwrightCount(read(browserReport)),
+  },
+];
+
+process.exitCode = existsSync(join(root, 'node_modules')) ? main() : notInstalled();
+rmSync(reports, { recursive: true, force: true });
+
+function main() {
+  const total = { passed: 0, failed: 0, skipped: 0 };
+  const lines = [];
+  for (const part of parts) {
+    process.stdout.write(`\n== ${part.name}\n`);
+    const began = performance.now();
+    const ok = part.steps.every(run);
+    const counted = part.count?.() ?? { passed: 0, failed: 0, skipped: 0 };
+    const silent = part.count && counted.passed + counted.failed === 0;
+    if (counted.failed === 0 && (!ok || silent)) counted.failed = 1;
+    for (const key of Object.keys(total)) total[key] += counted[key];
+    lines.push(`${counted.failed === 0 ? 'ok  ' : 'FAIL'} ${part.name}: ${words(counted, part)}, ${seconds(began)} s`);
+  }
+  process.stdout.write(`\n${lines.join('\n')}\n\n${total.passed} passed, ${total.failed} failed\n`);
+  return total.failed === 0 ? 0 : 1;
+}
+
+function words({ passed, failed, skipped }, { count }) {
+  if (!count) return failed === 0 ? 'nothing to mend' : 'something to mend';
+  return `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`;
+}
+
+function run([command, ...args]) {
+  const { status } = spawnSync(command, args, {
+    cwd: root,
+    stdio: ['ignore', 'inherit', 'inherit'],
+    shell: process.platform === 'win32',
+    env: { ...process.env, CI: '1', PLAYWRIGHT_JSON_OUTPUT_NAME: browserReport },
+  });
+  return status === 0;
+}
+
+/** A report, or null where its runner wrote none. */
+function read(path) {
+  return existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : null;
+}
+
+function vitestCount(report) {
+  const files = report?.testResults ?? [];
+  const outcomes = files.flatMap((file) => file.assertionResults.map((test) => test.status));
+  const broken = files.filter((file) => file.status === 'failed' && !failedTest(file)).length;
+  return {
+    passed: outcomes.filter((status) => status === 'passed').length,
+    failed: outcomes.filter((status) => status === 'failed').length + broken,
+    skipped: outcomes.filter((status) => status !== 'passed' && status !== 'failed').length,
+  };
+}
+
+/** A file with no failed test fails when it does not load. */
+function failedTest(file) {
+  return file.assertionResults.some((test) => test.status === 'failed');
+}
+
+function playwrightCount(report) {
+  const { expected = 0, unexpected = 0, flaky = 0, skipped = 0 } = report?.stats ?? {};
+  return { passed: expected, failed: unexpected + flaky, skipped };
+}
+
+function seconds(began) {
+  return ((performance.now() - began) / 1000).toFixed(1);
+}
+
+function notInstalled() {
+  process.stderr.write('The packages are not installed. Run: npm ci && npm test\n');
+  return 2;
+}
