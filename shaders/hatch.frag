@@ -9,7 +9,7 @@ varying vec3 place;
 float line(float along) {
   float phase = abs(fract(along / spacing) - 0.5) * 2.0;
   float soft = fwidth(along / spacing) * 2.0;
-  return smoothstep(0.58 - soft, 0.58 + soft, phase);
+  return smoothstep(0.72 - soft, 0.72 + soft, phase);
 }
 
 void main() {
@@ -17,4 +17,5 @@ void main() {
   float ink = line(across + place.y);
   if (lattice) ink = max(ink, line(across - place.y));
   gl_FragColor = vec4(mix(colour, stripe, ink), 1.0);
+  #include <colorspace_fragment>
 }

@@ -1,13 +1,13 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { blankJob, browserKeep, demos, openSession, solveInWorker } from './job';
+import { browserKeep, firstDemo, openSession, solveInWorker } from './job';
 import { App } from './views';
 import './views/global.css';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no element with the id root');
 
-const session = await openSession({ solve: solveInWorker(), keep: browserKeep(), first: demos[0]?.job ?? blankJob() });
+const session = await openSession({ solve: solveInWorker(), keep: browserKeep(), first: firstDemo });
 createRoot(root).render(
   <StrictMode>
     <App session={session} />

@@ -18,7 +18,6 @@ export interface Keep {
   current(): Promise<KeptJob | undefined>;
   /** Keeps the job and makes it the current one. */
   put(job: KeptJob): Promise<void>;
-  remove(id: string): Promise<void>;
 }
 
 /** Opens the browser's own database (made on the first visit). */
@@ -44,6 +43,5 @@ export function browserKeep(name = 'nookwright'): Keep {
         both.done,
       ]);
     },
-    remove: async (id) => (await database).delete('jobs', id),
   };
 }

@@ -7,9 +7,12 @@ export type EntryKind = 'length' | 'degrees' | 'number';
 
 export type Entry = { ok: true; value: number } | { ok: false; message: string };
 
+/** True for a text with nothing in it but perhaps a sign. */
+export const isBlank = (text: string): boolean => /^\s*[-−–+]?\s*$/.test(text);
+
 /** Reads the text of a field, in the unit shown. Gives mm for a length. */
 export function readEntry(kind: EntryKind, text: string, unit: DisplayUnit): Entry {
-  if (text.trim() === '') return { ok: false, message: 'needs a value' };
+  if (isBlank(text)) return { ok: false, message: 'needs a value' };
   if (kind === 'length') {
     const parsed = parseLength(text, unit);
     return parsed.ok ? { ok: true, value: parsed.mm } : parsed;

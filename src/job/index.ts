@@ -1,6 +1,6 @@
 export { blankJob } from './blank';
 export { browserKeep, type Keep, type KeptJob } from './database';
-export { type Demo, demos } from './demos';
+export { type Demo, demos, firstDemo } from './demos';
 export { download } from './download';
 export type { Draft, DraftFixture, DraftJob, DraftReading, DraftReadingOf } from './draft';
 export type { DraftState } from './draft-store';

@@ -1,6 +1,7 @@
 import { type Fault, type Job, jobSchema, parseJob } from '../core';
 import type { Draft, DraftFixture, DraftReading } from './draft';
-import { fieldKey, pathOfKey, startsWith } from './path';
+import { isBlank } from './entry';
+import { pathOfKey, startsWith } from './path';
 
 /** A reading or fixture that cannot be used yet, and why. */
 export interface SetAside {
@@ -45,7 +46,7 @@ function faultsOf(
     .filter((key) => key !== typing && startsWith(pathOfKey(key), [list, item.id]))
     .map((key) => ({
       path: pathOfKey(key).slice(2).join('/'),
-      message: draft.typed[key] === '' ? 'needs a value' : 'is not understood yet',
+      message: isBlank(draft.typed[key] ?? '') ? 'needs a value' : 'is not understood yet',
     }));
   const parsed = jobSchema.shape[list].safeParse([item]);
   if (parsed.success) return unread;
@@ -58,6 +59,3 @@ function faultsOf(
     .filter(({ path }) => !seen.has(path));
   return [...unread, ...invalid];
 }
-
-/** True where the field holds a text that is not understood. */
-export const isUnread = (draft: Draft, path: readonly (string | number)[]): boolean => fieldKey(path) in draft.typed;

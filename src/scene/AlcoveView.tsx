@@ -1,18 +1,19 @@
 import { Canvas } from '@react-three/fiber';
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import type { Job, PanelName, Result } from '../core';
+import { BuiltMesh } from './BuiltMesh';
 import { ControlLines } from './ControlLines';
 import { colours } from './colours';
 import { DrawingBoundary } from './DrawingBoundary';
-import { alcoveShape, type CutStrip, exaggerated } from './geometry';
+import { drawnAlcove } from './geometry';
 import { Lights } from './Lights';
 import { LossWatch } from './LossWatch';
 import { NoDrawing } from './NoDrawing';
 import { PanelBody } from './PanelBody';
-import { RimBody } from './RimBody';
+import { Polyline } from './Polyline';
 import styles from './scene.module.css';
+import { TagLayer, TagProjector, tagsOf } from './tags';
 import { Viewer } from './Viewer';
-import { Walls } from './Walls';
 import { canDraw3d } from './webgl';
 
 export interface AlcoveViewProps {
@@ -37,8 +38,6 @@ export interface AlcoveViewProps {
   reset: number;
 }
 
-const panelNames: readonly PanelName[] = ['back', 'left', 'right'];
-
 /** The measured alcove in 3D with its panels. Where the browser cannot draw it, a sentence takes its place. */
 export function AlcoveView(props: AlcoveViewProps) {
   const [drawable] = useState(canDraw3d);
@@ -60,12 +59,7 @@ export function AlcoveView(props: AlcoveViewProps) {
   if (lost) return stopped(again);
   return (
     <DrawingBoundary instead={stopped}>
-      <div className={styles.frame} role="img" aria-label={props.description}>
-        <Canvas key={attempt} frameloop="demand" flat dpr={[1, 2]} camera={{ fov: 32 }}>
-          <LossWatch onLost={onLost} />
-          <Drawing {...props} />
-        </Canvas>
-      </div>
+      <Drawing key={attempt} {...props} onLost={onLost} />
     </DrawingBoundary>
   );
 }
@@ -76,39 +70,60 @@ function Drawing({
   factor,
   off,
   showPanels,
-  tags,
+  tags: tagged,
   picked,
   onPick,
   lengthText,
+  description,
   calm,
   reset,
-}: AlcoveViewProps) {
-  const shape = useMemo(() => alcoveShape(result), [result]);
-  const place = useMemo(() => exaggerated(shape, factor), [shape, factor]);
-  const tagText = ({ kind, edge, widest }: CutStrip) => `${kind} ${edge} ${lengthText(widest.width)}`;
+  onLost,
+}: AlcoveViewProps & { onLost: () => void }) {
+  const drawn = useMemo(() => drawnAlcove(result, job, factor, off), [result, job, factor, off]);
+  const tags = useMemo(
+    () => (tagged ? tagsOf(drawn, picked, showPanels, lengthText) : []),
+    [drawn, tagged, picked, showPanels, lengthText],
+  );
+  const elements = useRef(new Map<string, HTMLElement>());
   return (
-    <>
-      <color attach="background" args={[colours.room]} />
-      <Lights />
-      <Walls shape={shape} place={place} />
-      <RimBody shape={shape} rim={job.rim} place={place} />
-      <ControlLines shape={shape} place={place} tags={tags} />
-      {showPanels &&
-        panelNames.map((name) => (
-          <PanelBody
-            key={name}
-            shape={shape}
-            panel={result.panels[name]}
-            bed={job.fit.bed}
-            factor={factor}
-            off={off}
-            place={place}
-            picked={picked === name}
-            onPick={() => onPick(name)}
-            tagText={tags && (picked === null || picked === name) ? tagText : null}
-          />
+    <div className={styles.frame} role="img" aria-label={description}>
+      <Canvas frameloop="demand" flat dpr={[1, 2]} camera={{ fov: 32 }}>
+        <color attach="background" args={[colours.room]} />
+        <Lights />
+        {drawn.walls.map((wall, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: always the same three walls in the same order
+          <BuiltMesh key={i} data={wall}>
+            <meshStandardMaterial
+              color={colours.wall}
+              roughness={0.95}
+              polygonOffset
+              polygonOffsetFactor={2}
+              polygonOffsetUnits={2}
+            />
+          </BuiltMesh>
         ))}
-      <Viewer shape={shape} calm={calm} reset={reset} />
-    </>
+        <BuiltMesh data={drawn.rim.mesh}>
+          <meshStandardMaterial color={colours.rim} roughness={0.35} />
+        </BuiltMesh>
+        {drawn.rim.edges.map((points, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: always the same edges in the same order
+          <Polyline key={i} points={points} colour={colours.outline} width={1.25} />
+        ))}
+        <ControlLines lines={drawn.lines} />
+        {showPanels &&
+          drawn.panels.map((panel) => (
+            <PanelBody
+              key={panel.name}
+              panel={panel}
+              picked={picked === panel.name}
+              onPick={() => onPick(panel.name)}
+            />
+          ))}
+        <TagProjector tags={tags} elements={elements} />
+        <Viewer box={drawn.box} calm={calm} reset={reset} />
+        <LossWatch onLost={onLost} />
+      </Canvas>
+      <TagLayer tags={tags} elements={elements} />
+    </div>
   );
 }

@@ -2,24 +2,24 @@ import { OrbitControls } from '@react-three/drei';
 import { useThree } from '@react-three/fiber';
 import { type ComponentRef, useEffect, useRef } from 'react';
 import { PerspectiveCamera, Vector3 } from 'three';
-import type { AlcoveShape } from './geometry';
+import type { Box } from './geometry';
 
-const margin = 1.12;
+const margin = 0.95;
 const firstDirection = new Vector3(0.42, 0.3, 1).normalize();
 
 interface ViewerProps {
-  shape: AlcoveShape;
+  box: Box;
   calm: boolean /** counts up each time the first view is asked for again */;
   reset: number;
 }
 
 /** Looks at the alcove from the room: the first view fits it, turning stays in front of it and above the floor. */
-export function Viewer({ shape, calm, reset }: ViewerProps) {
+export function Viewer({ box, calm, reset }: ViewerProps) {
   const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
   const { camera, size, invalidate } = useThree();
-  const { left, right, front } = shape.nominal;
+  const { left, right, bottom, top, front } = box;
   const width = right - left;
-  const height = shape.top - shape.bottom;
+  const height = top - bottom;
   const radius = Math.hypot(width, height, front) / 2;
   const looked = useRef('');
 
@@ -30,7 +30,7 @@ export function Viewer({ shape, calm, reset }: ViewerProps) {
     const vertical = (camera.fov * Math.PI) / 360;
     const narrower = Math.min(vertical, Math.atan(Math.tan(vertical) * (size.width / size.height)));
     const distance = (radius * margin) / Math.sin(narrower);
-    const middle = new Vector3((left + right) / 2, (shape.top + shape.bottom) / 2, front / 2);
+    const middle = new Vector3((left + right) / 2, (top + bottom) / 2, front / 2);
     camera.near = radius / 50;
     camera.far = radius * 30;
     camera.position.copy(middle).addScaledVector(firstDirection, distance);
@@ -38,7 +38,7 @@ export function Viewer({ shape, calm, reset }: ViewerProps) {
     controls.current.target.copy(middle);
     controls.current.update();
     invalidate();
-  }, [camera, size, reset, invalidate, left, right, front, radius, shape.top, shape.bottom]);
+  }, [camera, size, reset, invalidate, left, right, front, radius, top, bottom]);
 
   return (
     <OrbitControls

@@ -6,6 +6,8 @@ import { alongU, moved, onWall } from './wall-place';
 /** Strips narrower than this are not drawn, mm. */
 const leastWidth = 0.25;
 const stepsBetweenMarks = 8;
+/** Of a strip wider than this all along, only this much is drawn, mm: the rest is the same everywhere. */
+const mostEven = 40;
 
 /** A strip along an edge: `sliver` is cut off the sheet, `gap` is what the sheet does not reach. */
 export interface CutStrip {
@@ -23,8 +25,8 @@ interface Station {
 }
 
 /**
- * The strips along a panel's edges, on the panel's face. They are drawn `widen` times as wide as they are, so that
- * with walls drawn `widen` times out of true the sheet's own edge is straight.
+ * The strips along a panel's edges, on the panel's face. Their change of width is drawn `widen` times as large as it
+ * is, so that with walls drawn `widen` times out of true the sheet's own edge is straight.
  */
 export function cutStrips(
   shape: AlcoveShape,
@@ -37,18 +39,28 @@ export function cutStrips(
   return (Object.entries(panel.edges) as [EdgeName, PanelEdge][]).flatMap(([edge, { marks }]) => {
     const outward = outwardOf(panel, edge);
     const stations = stationsAlong(marks);
+    const drawn = drawnWidth(stations, widen);
     return (['sliver', 'gap'] as const).flatMap((kind): CutStrip[] => {
       const width = ({ sliver }: Station) => Math.max(0, kind === 'sliver' ? sliver : -sliver);
       const widest = stations.reduce((best, station) => (width(station) > width(best) ? station : best), stations[0]!);
       if (!widest || width(widest) < leastWidth) return [];
       const inner = (station: Station) => place(point(station.u, station.v));
-      const outer = (station: Station) => moved(inner(station), outward, station.sliver * widen);
+      const outer = (station: Station) => moved(inner(station), outward, drawn(station.sliver));
       const pieces = runs(stations, (station) => width(station) > 0).map((run) =>
         gridMesh([run.map(inner), run.map(outer)]),
       );
       return [{ kind, edge, mesh: joinMeshes(pieces), widest: { at: outer(widest), width: width(widest) } }];
     });
   });
+}
+
+/** Width to draw for a true one, both signed: the least along the edge is kept, up to `mostEven`, what is more is widened. */
+function drawnWidth(stations: readonly Station[], widen: number): (sliver: number) => number {
+  const all = stations.map(({ sliver }) => sliver);
+  const [least, most] = [Math.min(...all), Math.max(...all)];
+  const even = least > 0 ? least : most < 0 ? most : 0;
+  const shown = Math.sign(even) * Math.min(Math.abs(even), mostEven);
+  return (sliver) => (sliver === 0 ? 0 : shown + widen * (sliver - even));
 }
 
 function outwardOf(panel: Panel, edge: EdgeName): Vec3 {

@@ -21,7 +21,7 @@ export interface PanelSolid {
 
 /** A panel in its place: thickness, holes and all, less what its sheet does not reach. */
 export function panelSolid(shape: AlcoveShape, panel: Panel, bed: number, place: (point: Vec3) => Vec3): PanelSolid {
-  const ring = simplifiedRing(coveredOutline(panel), drawnTolerance);
+  const ring = divided(simplifiedRing(coveredOutline(panel), drawnTolerance), longestSide);
   const holes = panel.holes.filter(isWithin).map(({ u, v, diameter }) => circle([u, v], diameter / 2));
   const at = (off: number) => {
     const point = onWall(shape, panel.name, off);
@@ -38,14 +38,13 @@ export function panelSolid(shape: AlcoveShape, panel: Panel, bed: number, place:
     }),
   );
   const rims = [ring, ...holes.map((hole) => [...hole].reverse())].map((line) => {
-    const closed = divided(line, longestSide);
-    const around = [...closed, closed[0]!];
+    const around = [...line, line[0]!];
     return gridMesh([around.map(behind), around.map(face)], mirrored);
   });
   const [front, back] = sheets as [MeshData, MeshData];
   return {
     mesh: joinMeshes([turned(front, mirrored), turned(back, !mirrored), ...rims]),
-    faceOutline: divided([...ring], longestSide).map(face),
+    faceOutline: ring.map(face),
   };
 }
 

@@ -14,14 +14,14 @@ export function triangulated(ring: readonly Point[], holes: readonly (readonly P
   return Array.from({ length: fine.count }, (_, i): Point => [fine.getX(i), fine.getY(i)]);
 }
 
-/** A closed line with points added so that no step is longer than `longest`. */
+/** A closed line with points added so that no step is longer than `longest`; in single precision, as triangles are. */
 export function divided(ring: readonly Point[], longest: number): Point[] {
   return ring.flatMap((point, i) => {
     const next = ring[(i + 1) % ring.length]!;
     const steps = Math.max(1, Math.ceil(Math.hypot(next[0] - point[0], next[1] - point[1]) / longest));
     return Array.from({ length: steps }, (_, k): Point => {
       const t = k / steps;
-      return [point[0] * (1 - t) + next[0] * t, point[1] * (1 - t) + next[1] * t];
+      return [Math.fround(point[0] * (1 - t) + next[0] * t), Math.fround(point[1] * (1 - t) + next[1] * t)];
     });
   });
 }
@@ -30,5 +30,5 @@ export function divided(ring: readonly Point[], longest: number): Point[] {
 export const circle = (centre: Point, radius: number, corners = 28): Point[] =>
   Array.from({ length: corners }, (_, i): Point => {
     const angle = (2 * Math.PI * i) / corners;
-    return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
+    return [Math.fround(centre[0] + radius * Math.cos(angle)), Math.fround(centre[1] + radius * Math.sin(angle))];
   });

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import type { EntryKind, FieldPath } from '../../job';
+import { moveOn } from './moveOn';
 import styles from './parts.module.css';
 import { useEntry } from './useEntry';
 import { useLengths } from './useLengths';
@@ -28,7 +29,7 @@ export function NumberField({
   labelShown = false,
 }: NumberFieldProps) {
   const id = useId();
-  const { text, fault, onText, onLeave } = useEntry(path, kind, optional);
+  const { text, fault, onEnter, onText, onLeave } = useEntry(path, kind, optional);
   const lengths = useLengths();
   const mark = kind === 'length' ? lengths.unit : kind === 'degrees' ? '°' : unit;
   return (
@@ -48,6 +49,9 @@ export function NumberField({
           aria-invalid={fault !== null}
           aria-describedby={fault === null ? undefined : `${id}-fault`}
           onChange={({ target }) => onText(target.value)}
+          data-entry
+          onKeyDown={moveOn}
+          onFocus={onEnter}
           onBlur={onLeave}
         />
         {mark && (

@@ -1,7 +1,8 @@
 import { useId } from 'react';
 import type { FieldPath } from '../../job';
+import { moveOn } from './moveOn';
 import styles from './parts.module.css';
-import { useEntry } from './useEntry';
+import { useEntry, withoutMinus } from './useEntry';
 import { useLengths } from './useLengths';
 
 export interface SidedFieldProps {
@@ -11,15 +12,13 @@ export interface SidedFieldProps {
   sides: readonly [positive: string, negative: string];
 }
 
-const minus = /^\s*[-−–]\s*/;
-
 /** A length to one side or the other of a line: the figure, and a button that says which side and turns it over. */
 export function SidedField({ path, label, sides }: SidedFieldProps) {
   const id = useId();
-  const { text, fault, onText, onLeave } = useEntry(path, 'length');
+  const { text, fault, onEnter, onText, onLeave, onTurn } = useEntry(path, 'length');
   const { unit } = useLengths();
-  const negative = minus.test(text);
-  const magnitude = text.replace(minus, '');
+  const magnitude = withoutMinus(text);
+  const negative = magnitude !== null;
   const [here, there] = negative ? [sides[1], sides[0]] : sides;
   return (
     <span className={styles.field}>
@@ -30,27 +29,24 @@ export function SidedField({ path, label, sides }: SidedFieldProps) {
         <input
           id={id}
           className={styles.number}
-          value={magnitude}
+          value={magnitude ?? text}
           autoComplete="off"
           spellCheck={false}
           enterKeyHint="next"
           aria-invalid={fault !== null}
           aria-describedby={`${id}-side${fault === null ? '' : ` ${id}-fault`}`}
-          onChange={({ target }) => onText(negative && !minus.test(target.value) ? `-${target.value}` : target.value)}
+          onChange={({ target }) =>
+            onText(negative && withoutMinus(target.value) === null ? `-${target.value}` : target.value)
+          }
+          data-entry
+          onKeyDown={moveOn}
+          onFocus={onEnter}
           onBlur={onLeave}
         />
         <span className={styles.mark} aria-hidden="true">
           {unit}
         </span>
-        <button
-          type="button"
-          className={styles.side}
-          aria-label={`${here}; change to ${there}`}
-          onClick={() => {
-            onText(negative ? magnitude : `-${magnitude}`);
-            onLeave();
-          }}
-        >
+        <button type="button" className={styles.side} aria-label={`${here}; change to ${there}`} onClick={onTurn}>
           <span id={`${id}-side`}>{here}</span>
           <span aria-hidden="true">⇄</span>
         </button>

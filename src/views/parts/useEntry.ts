@@ -7,8 +7,11 @@ export interface EntryState {
   text: string;
   /** what is wrong with it, once it is left */
   fault: string | null;
+  onEnter(): void;
   onText(text: string): void;
   onLeave(): void;
+  /** Turns the value over to the other side of its line. */
+  onTurn(): void;
 }
 
 /** Ties a field of the job to an input. An optional field may be left empty. */
@@ -23,10 +26,12 @@ export function useEntry(path: FieldPath, kind: EntryKind, optional = false): En
   });
   const { type, choose, leave } = useSession().draft.getState();
   const [inHand, setInHand] = useState<string | null>(null);
-  const understood = value === undefined ? '' : kind === 'length' ? lengths.field(value) : String(value);
+  const written = (length: (mm: number) => string) =>
+    value === undefined ? '' : kind === 'length' ? length(value) : String(value);
   return {
-    text: inHand ?? unread ?? understood,
+    text: inHand ?? unread ?? written(lengths.resting),
     fault,
+    onEnter: () => setInHand(unread ?? written(lengths.editing)),
     onText: (text) => {
       setInHand(text);
       if (optional && text.trim() === '') choose(path, undefined);
@@ -36,5 +41,13 @@ export function useEntry(path: FieldPath, kind: EntryKind, optional = false): En
       setInHand(null);
       leave();
     },
+    onTurn: () => {
+      if (unread === undefined && value !== undefined) choose(path, -value);
+      else type(path, kind, withoutMinus(unread ?? '') ?? `-${unread ?? ''}`);
+      leave();
+    },
   };
 }
+
+/** The text after its minus sign; null where it has none. */
+export const withoutMinus = (text: string): string | null => /^\s*[-−–]\s*(.*)$/.exec(text)?.[1] ?? null;

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { type DisplayUnit, formatLength, formatPlusMinus, Z_95 } from '../../core';
+import { type DisplayUnit, editableLength, formatLength, formatPlusMinus, Z_95 } from '../../core';
 import { useDraft } from '../../job';
 
 export interface Lengths {
@@ -9,7 +9,9 @@ export interface Lengths {
   /** a cut dimension or a small difference, to 1/32 in */
   fine(mm: number): string;
   /** a length as it stands in a field, without its mark */
-  field(mm: number): string;
+  resting(mm: number): string;
+  /** a length as it is edited, without its mark and not rounded */
+  editing(mm: number): string;
   /** the 95 % half-width that belongs to a standard deviation, `±1/32"` */
   plusMinus(sd: number): string;
 }
@@ -20,7 +22,8 @@ export function lengthsIn(unit: DisplayUnit): Lengths {
     unit,
     text: (mm) => formatLength(mm, { unit, denominator: 16 }),
     fine,
-    field: (mm) => fine(mm).replace(/\s*(?:"|mm)$/, ''),
+    resting: (mm) => formatLength(mm, { unit, denominator: 32, bare: true }),
+    editing: (mm) => editableLength(mm, unit),
     plusMinus: (sd) => formatPlusMinus(Z_95 * sd, { unit, denominator: 32 }),
   };
 }

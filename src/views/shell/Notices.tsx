@@ -37,8 +37,8 @@ export function Notices() {
             <h2>{badFile.name} was not opened</h2>
             <p>The job in hand is as it was. In the file:</p>
             <ul className={styles.faults} aria-label="Faults in the file">
-              {badFile.faults.map(({ path, message }, i) => (
-                <li key={`${path} ${i}`}>
+              {badFile.faults.map(({ path, message }) => (
+                <li key={`${path} ${message}`}>
                   <code>{path}</code> {message}
                 </li>
               ))}

@@ -1,7 +1,8 @@
 import { DropdownMenu } from 'radix-ui';
 import type { Fixture, WallName } from '../../core';
-import { type DraftFixture, useDraft, useSession, useSessionState } from '../../job';
+import { type DraftFixture, useDraft, useSession } from '../../job';
 import { Card, ChoiceField, NumberField, SidedField } from '../parts';
+import { WaitingLine } from './readings';
 import readings from './readings/readings.module.css';
 import styles from './site.module.css';
 
@@ -61,15 +62,12 @@ export function Fixtures() {
 
 function FixtureRow({ fixture }: { fixture: DraftFixture }) {
   const { choose, putOnWall, remove } = useSession().draft.getState();
-  const waits = useSessionState(({ setAside }) =>
-    setAside.some(({ list, id }) => list === 'fixtures' && id === fixture.id),
-  );
   const path = ['fixtures', fixture.id] as const;
   return (
     <li className={readings.reading}>
       <div className={readings.readingHead}>
-        <span className={readings.id}>{fixture.id}</span>
         <div className={readings.sentence}>
+          <span className={readings.id}>{fixture.id}:</span>
           <ChoiceField
             label="fixture"
             value={fixture.kind}
@@ -118,14 +116,7 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
           <span aria-hidden="true">✕</span>
         </button>
       </div>
-      {waits && (
-        <p className={readings.outcome} data-weight="warn">
-          <span className={readings.outcomeSign} aria-hidden="true">
-            !
-          </span>
-          Not used yet: fill in what is empty or put right what is marked.
-        </p>
-      )}
+      <WaitingLine list="fixtures" id={fixture.id} />
     </li>
   );
 }

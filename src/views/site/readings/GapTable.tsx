@@ -1,9 +1,10 @@
 import { type DraftReadingOf, useSession } from '../../../job';
 import { NumberField, SidedField } from '../../parts';
+import { OutcomeLine } from './OutcomeLine';
 import styles from './readings.module.css';
 
 /** The gaps of a hung line, one row per height. */
-export function GapTable({ reading }: { reading: DraftReadingOf<'plumb'> }) {
+export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>; judged: boolean }) {
   const { addGap, removeGap } = useSession().draft.getState();
   const gaps = reading.gaps ?? [];
   return (
@@ -17,7 +18,7 @@ export function GapTable({ reading }: { reading: DraftReadingOf<'plumb'> }) {
               label={`height of gap ${i + 1}`}
               sides={['above', 'below']}
             />
-            <span>gap</span>
+            <span>level line: gap</span>
             <NumberField path={['readings', reading.id, 'gaps', i, 'value']} label={`gap ${i + 1}`} />
             <button
               type="button"
@@ -27,6 +28,7 @@ export function GapTable({ reading }: { reading: DraftReadingOf<'plumb'> }) {
             >
               <span aria-hidden="true">✕</span>
             </button>
+            {judged && <OutcomeLine of={`${reading.id}/${i}`} label={`gap ${i + 1}`} />}
           </li>
         ))}
       </ol>

@@ -1,9 +1,11 @@
 import { useId, useState } from 'react';
-import { type DraftReading, useSession } from '../../../job';
+import { type DraftReading, useSession, useSessionState } from '../../../job';
 import { ChoiceField, NumberField } from '../../parts';
-import { OutcomeLines } from './OutcomeLines';
+import { GapTable } from './GapTable';
+import { OutcomeLine, WaitingLine } from './OutcomeLine';
 import styles from './readings.module.css';
 import { Sentence } from './Sentence';
+import { ValueField } from './ValueField';
 
 const withInstrument = new Set<DraftReading['kind']>([
   'tape-to-corner',
@@ -20,11 +22,18 @@ export function ReadingRow({ reading }: { reading: DraftReading }) {
   const { choose, write, leave, remove } = useSession().draft.getState();
   const path = ['readings', reading.id] as const;
   const id = useId();
+  const waiting = useSessionState(({ setAside }) =>
+    setAside.some((entry) => entry.list === 'readings' && entry.id === reading.id),
+  );
   return (
     <li className={styles.reading} data-off={reading.off || undefined} data-reading={reading.id}>
       <div className={styles.readingHead}>
-        <span className={styles.id}>{reading.id}</span>
         <Sentence reading={reading} />
+        {reading.kind !== 'plumb' && (
+          <span className={styles.value}>
+            <ValueField reading={reading} />
+          </span>
+        )}
         <button
           type="button"
           className={styles.more}
@@ -36,7 +45,9 @@ export function ReadingRow({ reading }: { reading: DraftReading }) {
           <span aria-hidden="true">{open ? '▴' : '⋯'}</span>
         </button>
       </div>
-      <OutcomeLines id={reading.id} />
+      {reading.kind === 'plumb' && <GapTable reading={reading} judged={!waiting} />}
+      {waiting && <WaitingLine list="readings" id={reading.id} />}
+      {!waiting && reading.kind !== 'plumb' && <OutcomeLine of={reading.id} />}
       {!open && reading.note !== undefined && reading.note !== '' && (
         <p className={styles.note}>Note: {reading.note}</p>
       )}

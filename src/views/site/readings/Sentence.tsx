@@ -2,7 +2,6 @@ import type { ReactNode } from 'react';
 import type { Side, WallName } from '../../../core';
 import { type DraftReading, type FieldPath, useSession } from '../../../job';
 import { ChoiceField, NumberField, SidedField } from '../../parts';
-import { GapTable } from './GapTable';
 import styles from './readings.module.css';
 
 const sides: readonly (readonly [Side, string])[] = [
@@ -24,132 +23,137 @@ const useChoice = (path: FieldPath) => {
 
 const pathOf = (reading: DraftReading, ...rest: (string | number)[]): FieldPath => ['readings', reading.id, ...rest];
 
-function SideChoice({ path, value }: { path: FieldPath; value: Side | undefined }) {
-  return <ChoiceField label="corner" value={value} choices={sides} onChoose={useChoice(path)} />;
+function Phrase({ children }: { children: ReactNode }) {
+  return <span className={styles.phrase}>{children}</span>;
 }
 
-function WallChoice({ path, value }: { path: FieldPath; value: WallName | undefined }) {
-  return <ChoiceField label="wall" value={value} choices={walls} onChoose={useChoice(path)} />;
+function Corner({ path, value }: { path: FieldPath; value: Side | undefined }) {
+  return (
+    <Phrase>
+      <ChoiceField label="corner" value={value} choices={sides} onChoose={useChoice(path)} /> corner
+    </Phrase>
+  );
+}
+
+function Wall({ path, value }: { path: FieldPath; value: WallName | undefined }) {
+  return (
+    <Phrase>
+      <ChoiceField label="wall" value={value} choices={walls} onChoose={useChoice(path)} /> wall
+    </Phrase>
+  );
+}
+
+function SideWall({ path, value }: { path: FieldPath; value: Side | undefined }) {
+  return (
+    <Phrase>
+      <ChoiceField label="wall" value={value} choices={sides} onChoose={useChoice(path)} /> wall
+    </Phrase>
+  );
 }
 
 function Height({ path }: { path: FieldPath }) {
   return (
-    <span className={styles.phrase}>
-      <SidedField path={path} label="height" sides={['above', 'below']} /> the level line
-    </span>
+    <Phrase>
+      <SidedField path={path} label="height" sides={['above', 'below']} /> level line
+    </Phrase>
+  );
+}
+
+function Out({ path }: { path: FieldPath }) {
+  return (
+    <Phrase>
+      <NumberField path={path} label="distance out from the back wall" /> out from the back
+    </Phrase>
   );
 }
 
 /** Along a wall: to a side of the plumb line on the back wall, out from the back on a side wall. */
 function At({ path, wall }: { path: FieldPath; wall: WallName | undefined }) {
-  return wall === 'back' ? (
-    <span className={styles.phrase}>
-      <SidedField path={path} label="place along the wall" sides={['right', 'left']} /> of the plumb line
-    </span>
-  ) : (
-    <span className={styles.phrase}>
-      <NumberField path={path} label="distance out from the back wall" /> out from the back wall
-    </span>
-  );
-}
-
-function Value({ reading, label, children }: { reading: DraftReading; label: string; children?: ReactNode }) {
+  if (wall !== 'back') return <Out path={path} />;
   return (
-    <span className={styles.value}>{children ?? <NumberField path={pathOf(reading, 'value')} label={label} />}</span>
+    <Phrase>
+      <SidedField path={path} label="place along the wall" sides={['right of', 'left of']} /> plumb line
+    </Phrase>
   );
 }
 
 const sentences: { [K in DraftReading['kind']]: (props: Of<K>) => ReactNode } = {
   'tape-to-corner': ({ reading }) => (
     <>
-      to the <SideChoice path={pathOf(reading, 'side')} value={reading.side} /> corner,{' '}
-      <Height path={pathOf(reading, 'height')} />:
-      <Value reading={reading} label="distance to the corner" />
+      <Corner path={pathOf(reading, 'side')} value={reading.side} />
+      <Height path={pathOf(reading, 'height')} />
     </>
   ),
   'tape-to-rim': ({ reading }) => (
     <>
-      on the <WallChoice path={pathOf(reading, 'wall')} value={reading.wall} /> wall,{' '}
-      <At path={pathOf(reading, 'at')} wall={reading.wall} />:
-      <Value reading={reading} label="drop to the rim" />
+      <Wall path={pathOf(reading, 'wall')} value={reading.wall} />
+      <At path={pathOf(reading, 'at')} wall={reading.wall} />
     </>
   ),
   span: ({ reading }) => (
     <>
-      <Height path={pathOf(reading, 'height')} />,
-      <span className={styles.phrase}>
-        <NumberField path={pathOf(reading, 'at')} label="distance out from the back wall" /> out from the back wall
-      </span>
-      :
-      <Value reading={reading} label="distance from wall to wall" />
+      <Height path={pathOf(reading, 'height')} />
+      <Out path={pathOf(reading, 'at')} />
     </>
   ),
   plumb: ({ reading }) => (
     <>
-      on the <WallChoice path={pathOf(reading, 'wall')} value={reading.wall} /> wall,{' '}
-      <At path={pathOf(reading, 'at')} wall={reading.wall} />:
-      <GapTable reading={reading} />
+      <Wall path={pathOf(reading, 'wall')} value={reading.wall} />
+      <At path={pathOf(reading, 'at')} wall={reading.wall} />
     </>
   ),
   straightedge: ({ reading }) => (
     <>
-      on the <WallChoice path={pathOf(reading, 'wall')} value={reading.wall} /> wall, from{' '}
-      <At path={pathOf(reading, 'from', 'at')} wall={reading.wall} /> and{' '}
-      <Height path={pathOf(reading, 'from', 'height')} />, to{' '}
-      <At path={pathOf(reading, 'to', 'at')} wall={reading.wall} /> and{' '}
-      <Height path={pathOf(reading, 'to', 'height')} />: at the middle
-      <Value reading={reading} label="distance of the wall behind the straightedge">
-        <SidedField
-          path={pathOf(reading, 'value')}
-          label="distance of the wall behind the straightedge"
-          sides={['hollow', 'hump']}
-        />
-      </Value>
+      <Wall path={pathOf(reading, 'wall')} value={reading.wall} />
+      <span className={styles.end}>
+        from <At path={pathOf(reading, 'from', 'at')} wall={reading.wall} />
+        <Height path={pathOf(reading, 'from', 'height')} />
+      </span>
+      <span className={styles.end}>
+        to <At path={pathOf(reading, 'to', 'at')} wall={reading.wall} />
+        <Height path={pathOf(reading, 'to', 'height')} />
+      </span>
     </>
   ),
   square: ({ reading }) => (
     <>
-      in the <SideChoice path={pathOf(reading, 'side')} value={reading.side} /> corner,{' '}
-      <Height path={pathOf(reading, 'height')} />,
-      <span className={styles.phrase}>
-        <NumberField path={pathOf(reading, 'alongBack')} label="leg along the back wall" /> along the back wall
-      </span>{' '}
-      and
-      <span className={styles.phrase}>
-        <NumberField path={pathOf(reading, 'alongSide')} label="leg along the side wall" /> along the side wall
-      </span>
-      : across
-      <Value reading={reading} label="distance between the marks" />
+      <Corner path={pathOf(reading, 'side')} value={reading.side} />
+      <Height path={pathOf(reading, 'height')} />
+      <Phrase>
+        <NumberField path={pathOf(reading, 'alongBack')} label="leg along the back wall" /> along back wall
+      </Phrase>
+      <Phrase>
+        <NumberField path={pathOf(reading, 'alongSide')} label="leg along the side wall" /> along side wall
+      </Phrase>
     </>
   ),
   angle: ({ reading }) => (
     <>
-      in the <SideChoice path={pathOf(reading, 'side')} value={reading.side} /> corner,{' '}
-      <Height path={pathOf(reading, 'height')} />:
-      <Value reading={reading} label="inside angle">
-        <NumberField path={pathOf(reading, 'value')} kind="degrees" label="inside angle" />
-      </Value>
+      <Corner path={pathOf(reading, 'side')} value={reading.side} />
+      <Height path={pathOf(reading, 'height')} />
     </>
   ),
   diagonal: ({ reading }) => (
     <>
-      from the <SideChoice path={pathOf(reading, 'from', 'side')} value={reading.from?.side} /> corner{' '}
-      <Height path={pathOf(reading, 'from', 'height')} />
-      to the <SideChoice path={pathOf(reading, 'to', 'side')} value={reading.to?.side} /> corner{' '}
-      <Height path={pathOf(reading, 'to', 'height')} />:
-      <Value reading={reading} label="length of the diagonal" />
+      <span className={styles.end}>
+        from <Corner path={pathOf(reading, 'from', 'side')} value={reading.from?.side} />
+        <Height path={pathOf(reading, 'from', 'height')} />
+      </span>
+      <span className={styles.end}>
+        to <Corner path={pathOf(reading, 'to', 'side')} value={reading.to?.side} />
+        <Height path={pathOf(reading, 'to', 'height')} />
+      </span>
     </>
   ),
   depth: ({ reading }) => (
     <>
-      on the <SideChoice path={pathOf(reading, 'wall')} value={reading.wall} /> wall,{' '}
-      <Height path={pathOf(reading, 'height')} />:
-      <Value reading={reading} label="distance to the front edge" />
+      <SideWall path={pathOf(reading, 'wall')} value={reading.wall} />
+      <Height path={pathOf(reading, 'height')} />
     </>
   ),
 };
 
-/** A reading as a sentence with its fields in their places. */
+/** Where a reading was taken, as words with fields in their places. */
 export function Sentence({ reading }: { reading: DraftReading }) {
   const Words = sentences[reading.kind] as (props: { reading: DraftReading }) => ReactNode;
   return (

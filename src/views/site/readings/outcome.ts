@@ -33,7 +33,7 @@ export function outcomeOf({ report, suspect, lengths, name }: Given): Outcome {
   const fits = value(report.observed + report.residual);
   const small = Math.abs(report.residual) < (angle ? 0.05 : 0.4);
   const difference = small ? 'agrees' : `${amount(report.residual)} ${report.residual > 0 ? 'more' : 'less'} fits`;
-  const slip = report.mdb === null ? null : `a slip under ${amount(report.mdb)} would not show`;
+  const slip = report.mdb === null ? null : `slips under ${amount(report.mdb)} go unseen`;
   if (report.flag === 're-measure' && suspect?.id === report.id) {
     const others = suspect.alternatives.map(name).join(', ');
     return {
@@ -53,7 +53,7 @@ export function outcomeOf({ report, suspect, lengths, name }: Given): Outcome {
   }
   return {
     weight: 'good',
-    words: `${difference}: ${fits}`,
-    detail: [`reading ${plusMinus}`, slip].filter(Boolean).join('; '),
+    words: small ? 'agrees' : `${difference}: ${fits}`,
+    detail: [plusMinus, slip].filter(Boolean).join(', '),
   };
 }

@@ -1,0 +1,67 @@
+import type { Job, PanelHole, PanelName, Result } from '../../core';
+import { type ControlLine, controlLines } from './control-lines';
+import { type CutStrip, cutStrips } from './cut-strips';
+import { exaggerated } from './exaggerate';
+import type { MeshData, Vec3 } from './mesh-data';
+import { type PanelSolid, panelSolid } from './panel-solid';
+import { type RimSolid, rimSolid } from './rim-solid';
+import { alcoveShape } from './shape';
+import { wallMesh } from './wall-mesh';
+import { intoRoom, moved, onWall } from './wall-place';
+
+export interface DrawnPanel {
+  name: PanelName;
+  solid: PanelSolid;
+  strips: CutStrip[];
+  holes: { hole: PanelHole; at: Vec3 }[];
+}
+
+/** The box that the alcove would fill if it were true, mm; what the camera looks at. */
+export interface Box {
+  left: number;
+  right: number;
+  bottom: number;
+  top: number;
+  front: number;
+}
+
+/** All that is drawn of a job, as triangles and lines in the alcove's frame. */
+export interface DrawnAlcove {
+  box: Box;
+  walls: MeshData[];
+  rim: RimSolid;
+  lines: ControlLine[];
+  panels: DrawnPanel[];
+}
+
+const names = ['back', 'left', 'right'] as const;
+
+/**
+ * Builds the drawing of a job.
+ * @param factor times further out of true than it is
+ * @param off distance that panels are drawn off their walls, mm
+ */
+export function drawnAlcove(result: Result, job: Job, factor: number, off: number): DrawnAlcove {
+  const shape = alcoveShape(result);
+  const place = exaggerated(shape, factor);
+  const { bed } = job.fit;
+  const drawnPanel = (name: PanelName): DrawnPanel => {
+    const panel = result.panels[name];
+    const at = (point: Vec3) => moved(place(point), intoRoom(name), off);
+    const face = onWall(shape, name, bed + panel.thickness + 1);
+    return {
+      name,
+      solid: panelSolid(shape, panel, bed, at),
+      strips: cutStrips(shape, panel, bed, factor, at),
+      holes: panel.holes.map((hole) => ({ hole, at: at(face(hole.u, hole.v)) })),
+    };
+  };
+  const { left, right, front } = shape.nominal;
+  return {
+    box: { left, right, bottom: shape.nominal.rim - job.rim.apronHeight, top: shape.top, front },
+    walls: names.map((name) => wallMesh(shape, name, place)),
+    rim: rimSolid(shape, job.rim, place),
+    lines: controlLines(shape, place),
+    panels: names.map(drawnPanel),
+  };
+}

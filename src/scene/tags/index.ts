@@ -1,0 +1,3 @@
+export { type Tag, tagsOf } from './tag';
+export { TagLayer } from './TagLayer';
+export { TagProjector } from './TagProjector';

@@ -1,0 +1,63 @@
+import type { PanelName } from '../../core';
+import { type DrawnAlcove, isWithin, type Vec3 } from '../geometry';
+
+export type TagKind = 'line' | 'sliver' | 'gap' | 'hole';
+
+/** Words at a place in the drawing. */
+export interface Tag {
+  key: string;
+  kind: TagKind;
+  text: string;
+  at: Vec3;
+}
+
+/** The words to draw, what matters most first; with a panel picked, its own alone. */
+export function tagsOf(
+  drawn: DrawnAlcove,
+  picked: PanelName | null,
+  panels: boolean,
+  lengthText: (mm: number) => string,
+): Tag[] {
+  const shown = panels ? drawn.panels.filter(({ name }) => picked === null || picked === name) : [];
+  const strips = shown.flatMap(({ name, strips: all }) =>
+    all.map(({ kind, edge, widest }): Tag & { width: number } => ({
+      key: `${name} ${edge} ${kind}`,
+      kind,
+      text: stripText(kind, widest.width, lengthText),
+      at: widest.at,
+      width: widest.width,
+    })),
+  );
+  const holes = shown.flatMap(({ name, holes: all }) =>
+    all.map(
+      ({ hole, at }): Tag =>
+        isWithin(hole)
+          ? { key: `${name} ${hole.id}`, kind: 'hole', text: hole.id, at }
+          : { key: `${name} ${hole.id}`, kind: 'gap', text: `${hole.id}: off the panel`, at },
+    ),
+  );
+  const lines = drawn.lines.map(
+    ({ name, points }): Tag => ({
+      key: name,
+      kind: 'line',
+      text: name,
+      at: name === 'plumb line' ? points[points.length - 1]! : points[0]!,
+    }),
+  );
+  const widestFirst = strips.sort((a, b) => b.width - a.width);
+  const gaps = (tag: Tag) => tag.kind === 'gap';
+  const others = (tag: Tag) => tag.kind !== 'gap';
+  return [
+    ...widestFirst.filter(gaps),
+    ...holes.filter(gaps),
+    ...lines,
+    ...widestFirst.filter(others),
+    ...holes.filter(others),
+  ];
+}
+
+/** Beyond this a strip is a piece of sheet rather than a sliver, mm. */
+const widestSliver = 100;
+
+const stripText = (kind: 'sliver' | 'gap', width: number, lengthText: (mm: number) => string): string =>
+  `${kind === 'sliver' && width > widestSliver ? 'cut off' : kind} ${lengthText(width)}`;

@@ -1,0 +1,56 @@
+import type { ReactNode } from 'react';
+import { useSessionState } from '../../../job';
+import { useLengths, type Weight } from '../../parts';
+import { kindWords } from './kinds';
+import { outcomeOf } from './outcome';
+import styles from './readings.module.css';
+
+const sign: Record<Weight, string> = { bad: '✕', warn: '!', good: '✓', plain: '–' };
+
+/**
+ * What the adjustment found about a reading or one gap of a hung line.
+ * @param of id of the row in the adjustment's report
+ * @param label what the row is called here
+ */
+export function OutcomeLine({ of, label = of }: { of: string; label?: string }) {
+  const adjustment = useSessionState(({ result }) => result?.adjustment);
+  const lengths = useLengths();
+  const report = adjustment?.readings.find(({ id }) => id === of);
+  if (!adjustment || !report) return null;
+  const name = (other: string) => {
+    const found = adjustment.readings.find(({ id }) => id === other);
+    return found ? `${other} (${kindWords[found.kind].name.toLowerCase()})` : other;
+  };
+  const { weight, words, detail } = outcomeOf({ report, suspect: adjustment.suspect, lengths, name });
+  return (
+    <Line id={label} weight={weight}>
+      <strong>{words}</strong>
+      {detail !== null && <span className={styles.detail}> · {detail}</span>}
+    </Line>
+  );
+}
+
+/** Says that a reading or fixture waits for what is missing; nothing where it is complete. */
+export function WaitingLine({ list, id }: { list: 'readings' | 'fixtures'; id: string }) {
+  const waiting = useSessionState(({ setAside }) => setAside.find((entry) => entry.list === list && entry.id === id));
+  if (!waiting) return null;
+  const missing = waiting.faults.every(({ message }) => message === 'needs a value');
+  return (
+    <Line id={id} weight="warn">
+      <strong>{missing ? 'Not used yet: fill in what is empty.' : 'Not used yet: put right what is marked.'}</strong>
+    </Line>
+  );
+}
+
+function Line({ id, weight, children }: { id: string; weight: Weight; children: ReactNode }) {
+  return (
+    <p className={styles.outcome} data-weight={weight}>
+      <span className={styles.outcomeSign} aria-hidden="true">
+        {sign[weight]}
+      </span>
+      <span>
+        <span className={styles.id}>{id}:</span> {children}
+      </span>
+    </p>
+  );
+}

@@ -1,0 +1,169 @@
+import { describe, expect, it } from 'vitest';
+import { draftOf } from '../../../src/job/draft';
+import { createDraftStore } from '../../../src/job/draft-store';
+import { fieldKey, valueAt } from '../../../src/job/path';
+import { usable } from '../../../src/job/usable';
+import { testJob } from './testJob';
+
+const value = ['readings', 'r1', 'value'];
+const open = () => {
+  const store = createDraftStore(draftOf(testJob(), 'one'));
+  const at = (path: readonly (string | number)[]) => valueAt(store.getState().draft.job, path);
+  const keys = (path: readonly (string | number)[], text: string) => {
+    for (let end = 1; end <= text.length; end++) store.getState().type(path, 'length', text.slice(0, end));
+  };
+  return { store, at, keys, edit: () => store.getState() };
+};
+
+describe('typing', () => {
+  it('follows every understood text and keeps one that is not', () => {
+    const { store, at, edit } = open();
+    edit().type(value, 'length', '29 1/2');
+    expect(at(value)).toBeCloseTo(749.3, 6);
+    edit().type(value, 'length', '29 1/');
+    expect(at(value)).toBeCloseTo(749.3, 6);
+    expect(store.getState().draft.typed[fieldKey(value)]).toBe('29 1/');
+    edit().type(value, 'length', '29 1/4');
+    expect(at(value)).toBeCloseTo(742.95, 6);
+    expect(store.getState().draft.typed).toEqual({});
+  });
+
+  it('takes a number out of range as text, not as a value', () => {
+    const { store, at, edit } = open();
+    edit().type(['fit', 'bed'], 'length', '99');
+    expect(at(['fit', 'bed'])).toBe(2);
+    expect(store.getState().draft.typed[fieldKey(['fit', 'bed'])]).toBe('99');
+  });
+
+  it('sets a reading aside once its unread text is left, not while it is typed', () => {
+    const { edit } = open();
+    edit().type(value, 'length', '29 1/');
+    expect(usable(edit().draft, edit().typing).setAside).toEqual([]);
+    edit().leave();
+    expect(usable(edit().draft, edit().typing).setAside).toEqual([
+      { list: 'readings', id: 'r1', faults: [{ path: 'value', message: 'is not understood yet' }] },
+    ]);
+  });
+});
+
+describe('undo and redo', () => {
+  it('takes back all keystrokes of one visit to a field at once', () => {
+    const { at, keys, edit } = open();
+    keys(value, '29 1/2');
+    edit().leave();
+    keys(['fit', 'top'], '38');
+    edit().leave();
+    edit().undo();
+    expect(at(['fit', 'top'])).toBe(980);
+    expect(at(value)).toBeCloseTo(749.3, 6);
+    edit().undo();
+    expect(at(value)).toBe(752.5);
+    edit().undo();
+    expect(at(value)).toBe(752.5);
+    edit().redo();
+    edit().redo();
+    expect(at(['fit', 'top'])).toBeCloseTo(965.2, 6);
+  });
+
+  it('counts two visits to a field as two steps', () => {
+    const { at, keys, edit } = open();
+    keys(value, '29');
+    edit().leave();
+    keys(value, '30');
+    edit().undo();
+    expect(at(value)).toBeCloseTo(736.6, 6);
+  });
+
+  it('does not put an edit after an undo into the step before it', () => {
+    const { at, keys, edit } = open();
+    keys(value, '29');
+    edit().undo();
+    keys(value, '30');
+    expect(at(value)).toBeCloseTo(762, 6);
+    edit().undo();
+    expect(at(value)).toBe(752.5);
+  });
+
+  it('brings back unread text, a removed reading and the job before another was opened', () => {
+    const { at, edit } = open();
+    edit().type(value, 'length', 'twen');
+    edit().leave();
+    edit().remove('readings', 'r1');
+    expect(at(['readings', 'r1'])).toBeUndefined();
+    expect(edit().draft.typed).toEqual({});
+    edit().undo();
+    expect(edit().draft.typed[fieldKey(value)]).toBe('twen');
+    edit().open({ ...testJob(), name: 'Another' }, 'two');
+    expect(edit().draft).toMatchObject({ id: 'two', job: { name: 'Another' } });
+    edit().undo();
+    expect(edit().draft).toMatchObject({ id: 'one', job: { name: 'Test alcove' } });
+  });
+
+  it('writes a name in one step and each choice in its own', () => {
+    const { at, edit } = open();
+    for (const name of ['A', 'Al', 'Alc']) edit().write(['name'], name);
+    edit().leave();
+    edit().choose(['readings', 'r1', 'side'], 'right');
+    edit().choose(['readings', 'r1', 'side'], 'left');
+    edit().undo();
+    expect(at(['readings', 'r1', 'side'])).toBe('right');
+    edit().undo();
+    edit().undo();
+    expect(at(['name'])).toBe('Test alcove');
+  });
+});
+
+describe('lists', () => {
+  it('adds a reading under a free id that waits until it is filled in', () => {
+    const { edit } = open();
+    edit().remove('readings', 'r1');
+    const id = edit().addReading('span');
+    expect(id).toBe('r4');
+    const understood = usable(edit().draft);
+    expect(understood.setAside.map((entry) => entry.id)).toEqual([id]);
+    for (const [field, text] of [
+      ['height', '0'],
+      ['at', '12'],
+      ['value', '60'],
+    ] as const) {
+      edit().type(['readings', id, field], 'length', text);
+    }
+    edit().leave();
+    const complete = usable(edit().draft);
+    expect(complete.setAside).toEqual([]);
+    expect(complete.ok && complete.job.readings.find((reading) => reading.id === id)).toMatchObject({
+      kind: 'span',
+      value: 1524,
+    });
+  });
+
+  it('adds an advised reading at its place', () => {
+    const { at, edit } = open();
+    const advice = { wall: null, side: 'right' as const, height: -300, at: null, sdBefore: 2, sdAfter: 1 };
+    const id = edit().addAdvised({ ...advice, kind: 'tape-to-corner' } as Parameters<
+      ReturnType<typeof edit>['addAdvised']
+    >[0]);
+    expect(at(['readings', id])).toEqual({ id, kind: 'tape-to-corner', side: 'right', height: -300 });
+  });
+
+  it('keeps unread texts with their gaps when one before them goes', () => {
+    const { store, at, edit } = open();
+    edit().type(['readings', 'r3', 'gaps', 1, 'value'], 'length', 'x');
+    edit().type(['readings', 'r3', 'gaps', 2, 'value'], 'length', 'y');
+    edit().removeGap('r3', 1);
+    expect(at(['readings', 'r3', 'gaps'])).toEqual([
+      { height: -600, value: 40 },
+      { height: 900, value: 47 },
+    ]);
+    expect(store.getState().draft.typed).toEqual({ [fieldKey(['readings', 'r3', 'gaps', 1, 'value'])]: 'y' });
+  });
+
+  it('moves a fixture to another wall with what still holds there', () => {
+    const { at, edit } = open();
+    edit().putOnWall('f1', 'back');
+    expect(at(['fixtures', 'f1'])).toEqual({ id: 'f1', kind: 'valve', wall: 'back', aboveRim: 330, hole: 95 });
+    edit().undo();
+    edit().putOnWall('f1', 'left');
+    expect(at(['fixtures', 'f1'])).toMatchObject({ wall: 'left', fromBack: 381, fromBackOf: 'panel' });
+  });
+});

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { draftOf } from '../../../src/job/draft';
+import { fieldFault, rangeFault, readEntry } from '../../../src/job/entry';
+import { testJob } from './testJob';
+
+const { job } = draftOf(testJob(), 'one');
+
+describe('readEntry', () => {
+  it('reads a length in the unit shown', () => {
+    expect(readEntry('length', '59 13/16', 'in')).toEqual({ ok: true, value: expect.closeTo(1519.2375, 6) });
+    expect(readEntry('length', '1519', 'mm')).toEqual({ ok: true, value: 1519 });
+  });
+
+  it.each([['89.5'], ['89,5'], ['89.5°'], [' 89.5 ']])('reads %s as degrees', (text) => {
+    expect(readEntry('degrees', text, 'in')).toEqual({ ok: true, value: 89.5 });
+  });
+
+  it.each([[''], ['  '], ['-'], ['−']])('asks for a value where there is only "%s"', (text) => {
+    expect(readEntry('length', text, 'in')).toEqual({ ok: false, message: 'needs a value' });
+  });
+
+  it('says what a number looks like', () => {
+    expect(readEntry('number', '1/', 'mm')).toEqual({
+      ok: false,
+      message: expect.stringContaining('"1/" is not a number'),
+    });
+  });
+});
+
+describe('rangeFault', () => {
+  it('holds a value to the range of its own field', () => {
+    expect(rangeFault(job, ['readings', 'r1', 'value'], 800)).toBeNull();
+    expect(rangeFault(job, ['readings', 'r1', 'value'], -5)).not.toBeNull();
+    expect(rangeFault(job, ['fit', 'bed'], 31)).not.toBeNull();
+    expect(rangeFault(job, ['sheets', 'back', 'width'], 1200)).toBeNull();
+    expect(rangeFault(job, ['readings', 'r3', 'gaps', 1, 'value'], 9999)).not.toBeNull();
+  });
+
+  it('does not blame a field for another one that is missing', () => {
+    const unfinished = { ...job, readings: [{ id: 'r9', kind: 'span' as const }] };
+    expect(rangeFault(unfinished, ['readings', 'r9', 'value'], 1500)).toBeNull();
+    expect(rangeFault(unfinished, ['readings', 'r9', 'value'], 1e6)).not.toBeNull();
+  });
+});
+
+describe('fieldFault', () => {
+  it('gives the sentence for a text that is no length and for one out of range', () => {
+    const draft = draftOf(testJob(), 'one');
+    expect(fieldFault(draft, ['fit', 'bed'], 'length', 'soon')).toMatch(/soon/);
+    expect(fieldFault(draft, ['fit', 'bed'], 'length', '40')).toMatch(/at most/);
+    expect(fieldFault(draft, ['fit', 'bed'], 'length', '1/8')).toBeNull();
+  });
+});

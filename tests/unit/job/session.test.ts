@@ -1,0 +1,127 @@
+import 'fake-indexeddb/auto';
+import { describe, expect, it } from 'vitest';
+import { type Job, type Result, solve } from '../../../src/core';
+import { browserKeep, fieldKey, type Keep, jobText, openSession } from '../../../src/job';
+import { testJob } from './testJob';
+
+let databases = 0;
+const freshKeep = () => browserKeep(`test-${++databases}`);
+const noKeep: Keep = {
+  current: () => Promise.reject(new Error('blocked')),
+  put: () => Promise.reject(new Error('blocked')),
+};
+const solved = async (job: Job) => ({ name: job.name, readings: job.readings.length }) as unknown as Result;
+const open = (keep: Keep = freshKeep(), work: (job: Job) => Promise<Result> = solved) =>
+  openSession({ solve: work, keep, first: testJob() });
+
+describe('the result', () => {
+  it('follows the draft', async () => {
+    const { draft, state } = await open();
+    await expect.poll(() => state.getState().result).toEqual({ name: 'Test alcove', readings: 3 });
+    draft.getState().remove('readings', 'r1');
+    await expect.poll(() => state.getState().result).toEqual({ name: 'Test alcove', readings: 2 });
+    await expect.poll(() => state.getState().working).toBe(false);
+  });
+
+  it('is asked for once per change of what is understood', async () => {
+    const asked: Job[] = [];
+    const { draft, state } = await open(freshKeep(), async (job) => {
+      asked.push(job);
+      return solved(job);
+    });
+    await expect.poll(() => state.getState().working).toBe(false);
+    draft.getState().type(['fit', 'top'], 'length', 'nonsense');
+    draft.getState().leave();
+    await expect.poll(() => state.getState().working).toBe(false);
+    expect(asked).toHaveLength(1);
+  });
+
+  it('tells when a job cannot be worked out, and recovers', async () => {
+    const { draft, state } = await open(freshKeep(), async (job) => {
+      if (job.readings.length < 3) throw new Error('too few');
+      return solved(job);
+    });
+    await expect.poll(() => state.getState().result).not.toBeNull();
+    draft.getState().remove('readings', 'r1');
+    await expect.poll(() => state.getState().failure).toMatch(/too few/);
+    expect(state.getState().result).toEqual({ name: 'Test alcove', readings: 3 });
+    draft.getState().undo();
+    await expect.poll(() => state.getState().failure).toBeNull();
+  });
+});
+
+describe('keeping', () => {
+  it('brings everything back on the next visit, unread text too', async () => {
+    const keep = freshKeep();
+    const first = await open(keep);
+    first.draft.getState().type(['readings', 'r1', 'value'], 'length', '29 3/');
+    first.draft.getState().leave();
+    first.draft.getState().addReading('angle');
+    await expect.poll(() => first.state.getState().keeping).toBe('kept');
+    const second = await open(keep);
+    expect(second.draft.getState().draft).toEqual(first.draft.getState().draft);
+    expect(second.draft.getState().draft.typed[fieldKey(['readings', 'r1', 'value'])]).toBe('29 3/');
+    expect(second.state.getState().setAside.map(({ id }) => id)).toEqual(['r1', 'r4']);
+  });
+
+  it('makes an opened job the current one, and the earlier one again after undo', async () => {
+    const keep = freshKeep();
+    const { draft, state, openJob } = await open(keep);
+    draft.getState().write(['name'], 'Mine');
+    const { id } = draft.getState().draft;
+    openJob({ ...testJob(), name: 'Other' });
+    await expect.poll(() => state.getState().keeping).toBe('kept');
+    expect((await keep.current())?.draft).toMatchObject({ job: { name: 'Other' } });
+    draft.getState().undo();
+    await expect.poll(async () => (await keep.current())?.id).toBe(id);
+  });
+
+  it('goes on without storage and says so', async () => {
+    const { draft, state } = await open(noKeep);
+    expect(state.getState().keeping).toBe('not-kept');
+    draft.getState().write(['name'], 'Still here');
+    await expect.poll(() => state.getState().result).toMatchObject({ name: 'Still here' });
+    expect(state.getState().keeping).toBe('not-kept');
+  });
+
+  it('leaves a record that it does not understand as it is', async () => {
+    const keep = freshKeep();
+    const strange = { id: 'old', draft: { id: 'old', job: { readings: 'many' } }, changedAt: 0 };
+    await keep.put(strange);
+    const { draft, state } = await open(keep);
+    expect(draft.getState().draft.job.name).toBe('Test alcove');
+    expect(state.getState().notice).toMatch(/another version/);
+    expect(await keep.current()).toEqual(strange);
+  });
+});
+
+describe('job files', () => {
+  it('leaves the job in hand as it is and lists every fault of a bad file', async () => {
+    const { draft, state, openText } = await open();
+    const before = draft.getState().draft;
+    const bad = { ...testJob(), colour: 'blue', readings: [{ ...testJob().readings[0], value: 'long' }] };
+    openText('bad.json', JSON.stringify(bad));
+    expect(draft.getState().draft).toBe(before);
+    expect(state.getState().badFile?.name).toBe('bad.json');
+    expect(
+      state
+        .getState()
+        .badFile?.faults.map(({ path }) => path)
+        .sort(),
+    ).toEqual(['colour', 'readings[0].value']);
+    openText('text.json', 'not json');
+    expect(state.getState().badFile?.faults).toHaveLength(1);
+  });
+
+  it('opens a saved job to the same result', async () => {
+    const { draft, state, openText } = await open(freshKeep(), async (job) => solve(job));
+    await expect.poll(() => state.getState().result).not.toBeNull();
+    const before = state.getState();
+    const text = jobText(before.solved!);
+    draft.getState().remove('readings', 'r2');
+    await expect.poll(() => state.getState().result).not.toEqual(before.result);
+    openText('saved.json', text);
+    await expect.poll(() => state.getState().result).toEqual(before.result);
+    expect(state.getState().badFile).toBeNull();
+  });
+});

@@ -1,0 +1,10 @@
+import { type Job, parseJob, type Result, solve } from '../../../src/core';
+import skewed from '../../../scenes/skewed-bowed-wet-wall.json';
+
+/** A demo job, solved: walls out of plumb and bowed, fixtures on the wet wall. */
+export function solvedDemo(change: (job: Job) => Job = (job) => job): { job: Job; result: Result } {
+  const parsed = parseJob(skewed);
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
+  const job = change(parsed.job);
+  return { job, result: solve(job) };
+}
