@@ -2,6 +2,7 @@ export type { AdjustmentReport, NextReading, ReadingReport, Suspect } from './ad
 export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport } from './diagnose';
 export * from './job-file';
 export * from './length';
+export type { Joint, MaterialLine, Materials } from './materials';
 export type {
   CutMethod,
   EdgeName,
@@ -14,6 +15,7 @@ export type {
   Point,
   Problem,
 } from './panel';
-export { Z_95 } from './panel';
+export { Z_95 } from './reliability';
 export type { Result } from './result';
+export type { SequenceStep } from './sequence';
 export { solve } from './solve';

@@ -1,7 +1,9 @@
 import type { AdjustmentReport } from './adjust/report';
 import type { CornerReport, FrontReport, RimReport, WallReport } from './diagnose/report';
 import type { Side, WallName } from './job-file';
+import type { Materials } from './materials';
 import type { Panel, Problem } from './panel/panel';
+import type { SequenceStep } from './sequence';
 
 /** All that follows from a job. Lengths in mm, angles in degrees; plain JSON. */
 export interface Result {
@@ -14,7 +16,7 @@ export interface Result {
   front: Record<Side, FrontReport>;
   panels: Record<WallName, Panel>;
   pieces: { trim: never[]; legs: never[]; fillers: never[]; shelves: never[] };
-  materials: Record<string, never>;
-  sequence: never[];
+  materials: Materials;
+  sequence: SequenceStep[];
   problems: Problem[];
 }

@@ -1,16 +1,11 @@
-import {
-  type Adjustment,
-  type AdjustmentReport,
-  adjust,
-  assumedParameters,
-  findSuspect,
-  readingReports,
-} from './adjust';
+import { adjust } from './adjust';
+import { adjustmentReport } from './adjustmentReport';
 import { diagnose } from './diagnose';
 import type { Job, WallName } from './job-file';
-import { fitPanel, holeProblems, type Panel, type Problem } from './panel';
-import { nextReading } from './plan';
+import { materialsFor } from './materials';
+import { fitPanel, type Panel, type Problem } from './panel';
 import type { Result } from './result';
+import { sequenceFor } from './sequence';
 
 /**
  * Everything that follows from a job: the adjusted alcove, what is out of true, the fitted panels and what keeps the
@@ -21,39 +16,22 @@ export function solve(job: Job): Result {
   const problems: Problem[] = [];
   const fit = (name: WallName): Panel => {
     const fitted = fitPanel(adjustment.alcove, adjustment.covariance, job, name);
-    problems.push(...fitted.problems, ...holeProblems(fitted.panel));
+    problems.push(...fitted.problems);
     return fitted.panel;
   };
+  const panels = { back: fit('back'), left: fit('left'), right: fit('right') };
+  const bought = materialsFor(adjustment.alcove, job, panels);
+  problems.push(...bought.problems);
   return {
     format: 'nookwright-result',
     version: 1,
     adjustment: adjustmentReport(adjustment, job),
     ...diagnose(adjustment, job),
-    panels: { back: fit('back'), left: fit('left'), right: fit('right') },
+    panels,
     pieces: { trim: [], legs: [], fillers: [], shelves: [] },
-    materials: {},
-    sequence: [],
+    materials: bought.materials,
+    sequence: sequenceFor(job, { panels, materials: bought.materials, legs: [], trim: [], shelves: [] }),
     problems,
   };
 }
 
-function adjustmentReport(adjustment: Adjustment, job: Job): AdjustmentReport {
-  const { model, solution, covariance } = adjustment;
-  const readings = readingReports(adjustment);
-  const assumed = assumedParameters(adjustment);
-  return {
-    dof: solution.dof,
-    s0: solution.s0,
-    iterations: solution.iterations,
-    readings,
-    suspect: findSuspect(adjustment, readings),
-    next: nextReading(adjustment, job),
-    assumed: model.parameters.filter((_, j) => assumed[j]).map(({ label }) => label),
-    parameters: model.parameters.map(({ name }, j) => ({
-      name,
-      value: solution.x[j]!,
-      sd: Math.sqrt(covariance.get(j, j)),
-      assumed: assumed[j]!,
-    })),
-  };
-}

@@ -1,4 +1,5 @@
 export {
+  type Cutting,
   type Fit,
   type Fixture,
   type Instruments,
@@ -7,7 +8,9 @@ export {
   jobSchema,
   type Priors,
   type Rim,
+  type Schedule,
   type Sheet,
+  type Supplies,
 } from './job';
 export { type Fault, type ParsedJob, parseJob, parseJobText, pathText } from './parse';
 export {
@@ -19,3 +22,5 @@ export {
   type Station,
   type WallName,
 } from './reading';
+export type { Shelf } from './shelf';
+export type { Trim } from './trim';

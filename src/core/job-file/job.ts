@@ -1,7 +1,13 @@
 import { z } from 'zod';
+import { cutting } from './cutting';
 import { distinctIds } from './distinctIds';
 import { idText, lineText, millimetres, standardDeviation } from './field';
+import { legs } from './leg';
 import { reading } from './reading';
+import { schedule } from './schedule';
+import { shelf } from './shelf';
+import { supplies } from './supplies';
+import { trim } from './trim';
 
 /** One-sigma accuracy of each instrument. Defaults and their sources: core/survey/instruments.ts. */
 const instruments = z.strictObject({
@@ -49,6 +55,20 @@ const rim = z
         (points) => points.every((point, i) => i === 0 || point[0] >= points[i - 1]![0] + LEAST_PROFILE_STEP),
         `each point must lie at least ${LEAST_PROFILE_STEP} mm further out than the one before`,
       ),
+    /**
+     * Contour of the apron below that: points [outward, rise] in mm from the apron's outer face (z = width) and from the
+     * rim's plane, downwards; outward is negative where the apron stands back. Without points the apron is plumb.
+     */
+    apron: z
+      .array(z.tuple([millimetres(-300, 300), millimetres(-1500, 0)]))
+      .max(400)
+      .default([])
+      .refine(
+        (points) => points.every((point, i) => i === 0 || point[1] < points[i - 1]![1]),
+        'each point must lie lower than the one before',
+      ),
+    /** standard deviation (1 sigma) of the contour's points across the apron, mm: contour gauge or offsets, and the width */
+    contourSd: standardDeviation(50).default(1),
   })
   .refine(({ profile, width }) => (profile.at(-1)?.[0] ?? 0) <= width, {
     path: ['profile'],
@@ -135,8 +155,12 @@ export const jobSchema = z.strictObject({
   fixtures: z.array(fixture).max(100).check(distinctIds('fixtures')).default([]),
   fit: fit.prefault({}),
   sheets: z.strictObject({ back: sheet, left: sheet, right: sheet }),
-  trim: z.strictObject({}).default({}),
-  shelves: z.array(z.strictObject({})).max(20).default([]),
+  trim: trim.prefault({}),
+  legs: legs.prefault({}),
+  shelves: z.array(shelf).max(20).check(distinctIds('shelves')).default([]),
+  cutting: cutting.prefault({}),
+  supplies: supplies.prefault({}),
+  schedule: schedule.prefault({}),
   finish: z.strictObject({}).default({}),
   prices: z.strictObject({}).default({}),
 });
@@ -151,3 +175,6 @@ export type Rim = Job['rim'];
 export type Priors = Job['priors'];
 export type Instruments = Job['instruments'];
 export type Sheet = Job['sheets']['back'];
+export type Cutting = Job['cutting'];
+export type Supplies = Job['supplies'];
+export type Schedule = Job['schedule'];

@@ -1,7 +1,11 @@
-export { type EdgeAt, type PanelEdges, panelEdges } from './edges';
+export { bedAt } from './bed';
+export { againstBack, besideWall, type EdgeAt, overRim, towardsRoom } from './clearance';
+export { contourKinks, contourRise } from './contour';
+export { sampleEdge } from './curve';
+export { frontLine, type PanelEdges, panelEdges } from './edges';
 export { fewestMarks } from './fewestMarks';
-export { fitPanel, Z_95 } from './fitPanel';
-export { holeProblems, LEAST_WEB } from './holeProblems';
+export { fitPanel } from './fitPanel';
+export { LEAST_WEB } from './holeProblems';
 export { distanceToOutline, polygonArea } from './outline';
 export type {
   CutMethod,

@@ -1,0 +1,62 @@
+import { z } from 'zod';
+import { millimetres } from './field';
+
+/** A share from none to all of it. */
+const share = z
+  .number()
+  .min(0, { error: ({ input }) => `must be a share from 0 to 1; found ${input}` })
+  .max(1, { error: ({ input }) => `must be a share from 0 to 1; found ${input}` });
+const volume = (least: number, most: number) =>
+  z
+    .number()
+    .min(least, { error: ({ input }) => `must be at least ${least} mL; found ${input}` })
+    .max(most, { error: ({ input }) => `must be at most ${most} mL; found ${input}` });
+
+/** A paste that is bought in cartridges and tooled into a joint. */
+const jointPaste = z.strictObject({
+  /** contents of one cartridge, mL */
+  cartridge: volume(20, 5000).default(298.7),
+  /** leg of the fillet that covers the joint, mm */
+  fillet: millimetres(0, 25).default(6.35),
+  /** share of what is gunned that tooling takes off again */
+  toolingLoss: share.default(0.15),
+});
+
+/** How materials are counted. Defaults are common practice, no source, unless core/materials names one. Lengths in mm. */
+export const supplies = z.strictObject({
+  adhesive: z
+    .strictObject({
+      layout: z.enum(['dots', 'beads']).default('dots'),
+      /** between dots, or between upright beads */
+      spacing: millimetres(30, 600).default(100),
+      /** kept clear along edges and around holes */
+      edgeClear: millimetres(0, 200).default(40),
+      /** width of a dot or bead once pressed flat */
+      pressedWidth: millimetres(5, 200).default(40),
+      /** contents of one cartridge, mL */
+      cartridge: volume(20, 5000).default(828.1),
+      /** share left in cartridges and on the knife */
+      waste: share.default(0.1),
+    })
+    .prefault({}),
+  sealant: jointPaste.prefault({}),
+  caulk: jointPaste.prefault({}),
+  /** a joint wider than this at its face is no joint for sealant */
+  widestJoint: millimetres(3, 50).default(12.7),
+  flashingTape: z
+    .strictObject({ overlap: millimetres(0, 500).default(50), roll: millimetres(500, 100_000).default(10_000) })
+    .prefault({}),
+  /** double-faced strips that hold a panel while its adhesive cures */
+  strips: z
+    .strictObject({
+      spacing: millimetres(100, 2000).default(762),
+      edgeClear: millimetres(0, 500).default(50),
+      roll: millimetres(500, 100_000).default(10_000),
+    })
+    .prefault({}),
+  painterTape: z.strictObject({ roll: millimetres(500, 200_000).default(50_000) }).prefault({}),
+  /** cleaning alcohol, mL per m² wiped, each face once */
+  alcohol: z
+    .strictObject({ perSquareMetre: volume(0, 1000).default(50), bottle: volume(50, 5000).default(473) })
+    .prefault({}),
+});

@@ -1,0 +1,8 @@
+/** One US fluid ounce in mL: 231/128 in³ exactly, the US gallon being 231 in³. */
+export const ML_PER_FLUID_OUNCE = (231 / 128) * 2.54 ** 3;
+
+/** Cartridges in common sizes, mL (common practice, no source). */
+export const CARTRIDGES = { '10.1 oz': 10.1 * ML_PER_FLUID_OUNCE, '300 mL': 300, '28 oz': 28 * ML_PER_FLUID_OUNCE };
+
+/** mm³ in a mL. */
+export const MM3_PER_ML = 1000;

@@ -1,0 +1,93 @@
+import type { Schedule } from '../job-file';
+import { inOrder } from './criticalPath';
+import type { Task } from './task';
+
+/** When a task runs. Minutes from midnight of the first day. */
+export interface Booking {
+  id: string;
+  start: number;
+  finish: number;
+}
+
+const DAY = 24 * 60;
+const LONGEST_SEARCH = 4000;
+
+/**
+ * Lays tasks into working hours for one or two people: in the order of the graph, each as early as its predecessors,
+ * the hours and the people allow (serial schedule generation; Kelley 1963). Work stops at the end of the day and goes
+ * on the next; waits run through the night. A task that wants two people is done by one where only one is there.
+ */
+export function bookTasks(tasks: readonly Task[], schedule: Schedule): Booking[] {
+  const workday = workdays(schedule);
+  const bookings: Booking[] = [];
+  const finish = new Map<string, number>();
+  const busy: { start: number; finish: number; people: number }[] = [];
+  for (const task of inOrder(tasks)) {
+    const ready = Math.max(0, ...task.after.map((id) => finish.get(id)!));
+    const people = Math.min(task.people, schedule.people);
+    const booking =
+      people === 0 ? { start: ready, finish: ready + task.duration } : firstFree(task.duration, ready, people);
+    if (people > 0) busy.push({ ...booking, people });
+    finish.set(task.id, booking.finish);
+    bookings.push({ id: task.id, ...booking });
+  }
+  return bookings;
+
+  /** Earliest stretch from `ready` on in which enough people are free at every working minute. */
+  function firstFree(duration: number, ready: number, people: number): { start: number; finish: number } {
+    let start = workday.next(ready);
+    for (let tries = 0; tries < LONGEST_SEARCH; tries++) {
+      const end = workday.after(start, duration);
+      const clash = busy.filter((other) => other.start < end && other.finish > start);
+      const used = mostAtOnce(clash);
+      if (used + people <= schedule.people) return { start, finish: end };
+      start = workday.next(Math.min(...clash.map((other) => other.finish)));
+    }
+    return { start, finish: workday.after(start, duration) };
+  }
+}
+
+/** Most people busy at one time. */
+function mostAtOnce(spans: { start: number; finish: number; people: number }[]): number {
+  return spans.reduce((most, { start }) => {
+    const then = spans.filter((other) => other.start <= start && other.finish > start);
+    return Math.max(
+      most,
+      then.reduce((sum, { people }) => sum + people, 0),
+    );
+  }, 0);
+}
+
+/** Weekday of the plan's first day, 1 = Monday; without a date the plan begins on the first day of work. */
+export function firstWeekday({ start, days }: Schedule): number {
+  if (start === undefined) return Math.min(...days);
+  return ((new Date(`${start}T00:00:00Z`).getUTCDay() + 6) % 7) + 1;
+}
+
+function workdays(schedule: Schedule) {
+  const { from, to, days } = schedule;
+  const first = firstWeekday(schedule);
+  const open = (day: number): boolean => days.includes(((first - 1 + day) % 7) + 1);
+  /** the minute itself if it is worked, else the next that is */
+  const next = (minute: number): number => {
+    let day = Math.floor(minute / DAY);
+    if (open(day) && minute - day * DAY < to) return Math.max(minute, day * DAY + from);
+    do day++;
+    while (!open(day));
+    return day * DAY + from;
+  };
+  return {
+    next,
+    /** when a stretch of work that begins at a worked minute is done */
+    after(start: number, duration: number): number {
+      let at = start;
+      let left = duration;
+      for (;;) {
+        const end = Math.floor(at / DAY) * DAY + to;
+        if (left <= end - at) return at + left;
+        left -= end - at;
+        at = next(end);
+      }
+    },
+  };
+}
