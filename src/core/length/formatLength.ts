@@ -57,5 +57,5 @@ export function mixedNumber(parts: number, perWhole: number): string {
   const whole = Math.floor(parts / perWhole);
   const { above, below } = reduced(ratio(parts % perWhole, perWhole));
   if (above === 0) return String(whole);
-  return (whole > 0 ? `${whole} ` : '') + `${above}/${below}`;
+  return `${whole > 0 ? `${whole} ` : ''}${above}/${below}`;
 }

@@ -18,9 +18,9 @@ export const product = (a: Ratio, b: Ratio): Ratio => ratio(a.above * b.above, a
 
 export const quotient = ({ above, below }: Ratio): number => above / below;
 
-/** The same fraction in lowest terms; both parts whole, `below` above zero. */
+/** The same fraction in lowest terms; both parts whole, neither below zero. */
 export function reduced({ above, below }: Ratio): Ratio {
-  let [divisor, rest] = [below, Math.abs(above)];
+  let [divisor, rest] = [below, above];
   while (rest > 0) [divisor, rest] = [rest, divisor % rest];
   return ratio(above / divisor, below / divisor);
 }
