@@ -26,5 +26,5 @@ if (!existsSync(join(kept, 'chromium'))) {
 }
 
 const env = { LD_LIBRARY_PATH: [LD_LIBRARY_PATH, join(kept, 'al2023', 'lib')].filter(Boolean).join(':') };
-if (!FONTCONFIG_PATH && !existsSync('/etc/fonts')) env.FONTCONFIG_PATH = join(kept, 'fonts');
+if (!FONTCONFIG_PATH && !existsSync('/etc/fonts/fonts.conf')) env.FONTCONFIG_PATH = join(kept, 'fonts');
 process.stdout.write(JSON.stringify({ path: join(kept, 'chromium'), env }));
