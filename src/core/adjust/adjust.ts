@@ -1,54 +1,85 @@
 import type { Matrix } from 'ml-matrix';
-import { type Alcove, type AlcoveModel, alcoveModel } from '../alcove';
+import type { Unevenness } from '../alcove';
 import type { Dual } from '../dual';
 import type { Job } from '../job-file';
-import {
-  type LeastSquaresOutcome,
-  type LeastSquaresProblem,
-  type LeastSquaresSolution,
-  solveLeastSquares,
-} from '../least-squares';
 import { type Observation, observationsOf } from '../survey';
+import { type Examination, examine } from './examine';
+import { type AlcoveFit, fitAlcove, type Supposition } from './fit';
+import { callForUnevenness } from './unevenness';
 
-/** The alcove that fits the readings best, with its covariance. */
-export interface Adjustment {
-  model: AlcoveModel;
-  alcove: Alcove;
+/** The alcove that fits the readings best, with its covariance and what the tests say. */
+export interface Adjustment extends AlcoveFit {
   /** all observations, those of readings marked off included */
   observations: Observation[];
   /** per observation its row in the solution, or null while its reading is off */
-  rows: (number | null)[];
-  /** parameters held by a placeholder because no reading and no prior determines them, by index */
-  placeholders: number[];
-  /** unknowns: the model's parameters, then one standoff per plumb reading in use */
-  solution: LeastSquaresSolution;
+  rowOf: (number | null)[];
   /** covariance of the model's parameters, p × p */
   covariance: Matrix;
+  examination: Examination;
+  /** standard deviation of unit weight with the instruments' own standard deviations; null without redundancy */
+  s0: number | null;
 }
 
-/** A size that nothing measures is drawn at its nominal value with this standard deviation, mm. */
-const PLACEHOLDER_SD = 300;
-
 /**
- * Adjusts the alcove to the readings: weighted Gauss–Newton with the job's weak priors as observations of value 0
- * (design section 4). Sizes and positions have no prior; those that the readings leave open are held at their
- * nominal value by a placeholder, so that any survey, even an empty one, draws.
+ * Adjusts the alcove to the readings (design section 4). No reading is dropped: suspects are named, and stay in. What the
+ * readings themselves settle is supposed and the fit repeated: a wall that they show to be uneven gets a spline, a prior
+ * that they contradict lets go, and where they disagree by more than their instruments allow, suspects aside, their
+ * standard deviations are scaled up until they agree.
  */
 export function adjust(job: Job): Adjustment {
-  const model = alcoveModel(job);
   const observations = observationsOf(job.readings, job.instruments);
-  const used = observations.filter((each) => job.readings[each.reading]!.off !== true);
-  const solved = solveWithPlaceholders(model, used);
-  const p = model.parameters.length;
-  let row = 0;
+  const uneven: Unevenness[] = [];
+  const tried = (more: Partial<Supposition>): AlcoveFit =>
+    fitAlcove(job, observations, { uneven, released: [], scale: 1, ...more });
+
+  let fit = tried({});
+  let examination = examine(fit);
+  for (;;) {
+    const call = callForUnevenness(job, observations, fit, examination);
+    if (call === null) break;
+    uneven.push(call);
+    fit = tried({});
+    examination = examine(fit);
+  }
+  const { s0 } = fit.solution;
+  const released = contradicted(fit, examination);
+  if (released.length > 0) {
+    fit = tried({ released });
+    examination = examine(fit);
+  }
+  const { scale } = examination;
+  if (scale > 1) fit = tried({ released, scale });
+  return assembled(observations, fit, examination, s0);
+}
+
+/** Priors that the readings speak against, and that no reading could stand in for. */
+function contradicted({ problem }: AlcoveFit, { search }: Examination): number[] {
+  return search.blunders.flatMap(({ row, alternatives }) => {
+    const meaning = problem.rows[row]!;
+    return 'parameter' in meaning && alternatives.every((other) => 'parameter' in problem.rows[other]!)
+      ? [meaning.parameter]
+      : [];
+  });
+}
+
+function assembled(
+  observations: Observation[],
+  fit: AlcoveFit,
+  examination: Examination,
+  s0: number | null,
+): Adjustment {
+  const rowOf = observations.map((): number | null => null);
+  fit.problem.rows.forEach((row, i) => {
+    if ('observation' in row) rowOf[row.observation] = i;
+  });
+  const p = fit.model.parameters.length;
   return {
-    model,
-    alcove: model.build(solved.solution.x.subarray(0, p)),
+    ...fit,
     observations,
-    rows: observations.map((each) => (used.includes(each) ? row++ : null)),
-    placeholders: solved.placeholders,
-    solution: solved.solution,
-    covariance: solved.solution.cofactors.subMatrix(0, p - 1, 0, p - 1),
+    rowOf,
+    covariance: fit.solution.cofactors.subMatrix(0, p - 1, 0, p - 1),
+    examination,
+    s0,
   };
 }
 
@@ -66,73 +97,4 @@ function quadraticForm(g: Float64Array, c: Matrix): number {
     total += g[i]! * row;
   }
   return total;
-}
-
-function solveWithPlaceholders(model: AlcoveModel, used: Observation[]) {
-  let placeholders: number[] = [];
-  let outcome = solveLeastSquares(problemOf(model, used, placeholders));
-  if (!outcome.ok) {
-    placeholders = openSizes(model, outcome);
-    outcome = solveLeastSquares(problemOf(model, used, placeholders));
-  }
-  if (!outcome.ok) {
-    placeholders = model.parameters.flatMap(({ priorSd }, j) => (priorSd === null ? [j] : []));
-    outcome = solveLeastSquares(problemOf(model, used, placeholders));
-  }
-  if (!outcome.ok) throw new Error(`adjustment with every unknown held: ${outcome.reason}`);
-  return { solution: outcome.solution, placeholders };
-}
-
-/** Sizes with a share in a direction that the readings leave open. */
-function openSizes(model: AlcoveModel, { nullSpace }: Extract<LeastSquaresOutcome, { ok: false }>): number[] {
-  return model.parameters.flatMap(({ priorSd }, j) =>
-    priorSd === null && nullSpace.some((direction) => Math.abs(direction[j]!) > 1e-6) ? [j] : [],
-  );
-}
-
-function problemOf(model: AlcoveModel, used: Observation[], placeholders: number[]): LeastSquaresProblem {
-  const p = model.parameters.length;
-  const standoffOf = standoffColumns(used, p);
-  const held = model.parameters.flatMap(({ priorSd, start }, j) => {
-    const sd = priorSd ?? (placeholders.includes(j) ? PLACEHOLDER_SD : null);
-    return sd === null ? [] : [{ j, sd, mean: start }];
-  });
-  const n = p + new Set(standoffOf.values()).size;
-  const m = used.length + held.length;
-  const start = new Float64Array(n);
-  model.parameters.forEach((parameter, j) => {
-    start[j] = parameter.start;
-  });
-
-  return {
-    start,
-    evaluate(x) {
-      const alcove = model.build(x.subarray(0, p));
-      const misfit = new Float64Array(m);
-      const jacobian = Array.from({ length: m }, () => new Float64Array(n));
-      used.forEach((observation, i) => {
-        const { observed, sd } = observation;
-        const { value, gradient } = observation.predict(alcove);
-        const column = observation.standoff ? standoffOf.get(observation.reading)! : null;
-        misfit[i] = (observed - value - (column === null ? 0 : x[column]!)) / sd;
-        const row = jacobian[i]!;
-        if (column !== null) row[column] = 1 / sd;
-        if (gradient !== null) for (let j = 0; j < p; j++) row[j]! += gradient[j]! / sd;
-      });
-      held.forEach(({ j, sd, mean }, k) => {
-        misfit[used.length + k] = (mean - x[j]!) / sd;
-        jacobian[used.length + k]![j] = 1 / sd;
-      });
-      return { misfit, jacobian };
-    },
-  };
-}
-
-/** Column of each plumb reading's standoff, by index of the reading. */
-function standoffColumns(used: Observation[], first: number): Map<number, number> {
-  const columns = new Map<number, number>();
-  for (const { standoff, reading } of used) {
-    if (standoff && !columns.has(reading)) columns.set(reading, first + columns.size);
-  }
-  return columns;
 }

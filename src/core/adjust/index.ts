@@ -1,3 +1,16 @@
 export { type Adjustment, adjust, standardDeviation } from './adjust';
-export { assumedParameters, CRITICAL_W, DELTA_0, findSuspect, readingReports } from './reliability';
-export type { AdjustmentReport, NextReading, ReadingReport, Suspect } from './report';
+export { assumedParameters } from './assumed';
+export { type CutEdge, product, responsesOf } from './cutEdgeMoves';
+export { kindReports } from './kinds';
+export { readingReports } from './readingReports';
+export type {
+  AdjustmentReport,
+  CutEdgeMove,
+  CutEdgePlace,
+  KindReport,
+  LeftOut,
+  NextReading,
+  ReadingReport,
+  Suspect,
+} from './report';
+export { suspectsOf } from './suspects';

@@ -1,3 +1,3 @@
 export type { Alcove } from './alcove';
 export { distance, insideCorner, type Place } from './corner';
-export { type AlcoveModel, alcoveModel, type Parameter } from './model';
+export { type AlcoveModel, alcoveModel, type Parameter, type Unevenness } from './model';

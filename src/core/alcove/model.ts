@@ -1,5 +1,14 @@
-import type { Job, Priors, Side } from '../job-file';
-import { type Monomial, polynomialSurface } from '../surface';
+import type { Job, Priors, WallName } from '../job-file';
+import {
+  anchoredBasis,
+  type Basis,
+  basisSurface,
+  type Monomial,
+  polynomialBasis,
+  type Surface,
+  splineBasis,
+  sumSurface,
+} from '../surface';
 import type { Alcove } from './alcove';
 
 /** One unknown of the adjustment. */
@@ -10,6 +19,8 @@ export interface Parameter {
   label: string;
   /** standard deviation of the prior (mean 0) in the parameter's own unit; null: a size or position, which has none */
   priorSd: number | null;
+  /** a spline coefficient: one of many that only together shape a wall */
+  local: boolean;
   /** starting value; for a size also what is drawn while nothing measures it */
   start: number;
 }
@@ -71,45 +82,83 @@ const PARTS: { part: Part; words: string; terms: Term[]; start: (job: Job) => nu
   { part: 'front.right', words: 'front edge of the right wall', terms: FRONT_TERMS, start: (job) => job.rim.width },
 ];
 
-/** The minimum basis of the design: back 4, each side 6, rim 5, each front edge 2 unknowns. */
-export function alcoveModel(job: Job): AlcoveModel {
+/** A wall whose readings call for more than plane, twist and bow: a spline over it, every coefficient with a prior. */
+export interface Unevenness {
+  wall: WallName;
+  /** stretch of the wall that the spline covers, mm */
+  at: [number, number];
+  height: [number, number];
+  /** prior standard deviation of its coefficients, mm */
+  sd: number;
+}
+
+/** Spline intervals are about this long, mm: humps narrower than a few hundred mm stay out of reach of hand readings. */
+const INTERVAL = 450;
+
+/**
+ * The unknowns of the minimum basis of design section 2 (back 4, each side 6, rim 5, each front edge 2), then the
+ * spline coefficients of walls that are uneven.
+ */
+export function alcoveModel(job: Job, uneven: readonly Unevenness[] = []): AlcoveModel {
   const parameters: Parameter[] = [];
   const offset = {} as Record<Part, number>;
+  const bases = {} as Record<Part, Basis>;
   for (const { part, words, terms, start } of PARTS) {
     offset[part] = parameters.length;
-    for (const {
-      exponents: [i, j],
-      name,
-      words: what,
-      prior,
-    } of terms) {
+    bases[part] = polynomialBasis(terms.map(({ exponents }) => exponents));
+    for (const { exponents, name, words: what, prior } of terms) {
+      const [i, j] = exponents;
       parameters.push({
         name: `${part}.${name}`,
         label: `${words}: ${what}`,
         priorSd: prior === null ? null : job.priors[prior] * 1e-3 ** (i + j),
+        local: false,
         start: prior === null ? start(job) : 0,
       });
     }
   }
+  const splines = uneven.map((each) => {
+    const basis = unevenBasis(each);
+    const from = parameters.length;
+    const { words } = PARTS.find(({ part }) => part === each.wall)!;
+    for (let k = 0; k < basis.count; k++) {
+      parameters.push({
+        name: `${each.wall}.uneven.${k}`,
+        label: `${words}: unevenness`,
+        priorSd: each.sd,
+        local: true,
+        start: 0,
+      });
+    }
+    return { wall: each.wall, basis, offset: from };
+  });
+
   return {
     parameters,
     build(values) {
-      const surface = (part: Part) => {
-        const { terms } = PARTS.find((entry) => entry.part === part)!;
-        return polynomialSurface(
-          terms.map((each) => each.exponents),
-          values,
-          offset[part],
-        );
+      const surface = (part: Part): Surface => {
+        const shape = basisSurface(bases[part], values, offset[part]);
+        const spline = splines.find(({ wall }) => wall === part);
+        return spline === undefined ? shape : sumSurface(shape, basisSurface(spline.basis, values, spline.offset));
       };
-      const front = (side: Side) => surface(`front.${side}`);
       return {
         back: surface('back'),
         left: surface('left'),
         right: surface('right'),
         rim: surface('rim'),
-        front: { left: front('left'), right: front('right') },
+        front: { left: surface('front.left'), right: surface('front.right') },
       };
     },
   };
+}
+
+/** On the back wall the spline leaves the origin and the direction of the level line there as they are. */
+function unevenBasis({ wall, at, height }: Unevenness): Basis {
+  const stretch = ([from, to]: [number, number]) => ({
+    from,
+    to,
+    intervals: Math.max(2, Math.round((to - from) / INTERVAL)),
+  });
+  const basis = splineBasis(stretch(at), stretch(height));
+  return wall === 'back' ? anchoredBasis(basis) : basis;
 }

@@ -1,33 +1,40 @@
 import { type Alcove, insideCorner } from '../alcove';
 import type { Job, Reading, Side, WallName } from '../job-file';
+import { MM_PER_INCH } from '../length';
 
 /** A square check is taken with 3-4-5 legs of this unit, mm: 450, 600, 750. */
 const SQUARE_UNIT = 150;
 /** How far in from a corner, an edge or the rim a tape or rule can still be held, mm (common practice, no source). */
 const CLEAR = 40;
+/** Heights at which tapes are held, from just over the rim to the panels' top. */
+const LEVELS = 7;
 
 /**
- * Readings that a person could take next in this alcove, every kind at the usual places: corners at five heights, drops
- * at three stations a wall, spans, square checks, diagonals, depths, plumb lines with three gaps, straightedges.
- * Values are left at 1; only places matter here.
+ * Readings that a person could take in this alcove, every kind at places on whole inches or centimetres: corners, spans
+ * and depths at seven heights, drops at the ends and middle of each wall, square checks, diagonals, plumb lines of three
+ * and of five gaps, straightedges. Values are left at 1; only places matter here.
  */
 export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
-  const left = insideCorner(alcove, 'left', 0).x.value + CLEAR;
-  const right = insideCorner(alcove, 'right', 0).x.value - CLEAR;
-  const low = alcove.rim.value(0, 0) + CLEAR;
-  const high = Math.max(job.fit.top, low + CLEAR);
-  const heights = [low, low / 2, 0, high / 2, high];
-  const ends = [low, 0, high];
-  const depth = (side: Side): number => Math.max(alcove.front[side].value(0, 0) - CLEAR, 2 * CLEAR);
-  const across: [number, number] = [left, right];
-  const out = (side: Side): [number, number] => [CLEAR, depth(side)];
-  const stations = ([from, to]: [number, number]): number[] => [from, (from + to) / 2, to];
-  const rimOut = Math.min(depth('left'), depth('right'), job.rim.width - CLEAR);
-  const walls: [WallName, [number, number]][] = [
-    ['back', across],
-    ['left', out('left')],
-    ['right', out('right')],
-  ];
+  const step = job.display === 'in' ? MM_PER_INCH : 10;
+  const handy = (mm: number): number => Number((step * Math.round(mm / step)).toFixed(6));
+  const left = handy(insideCorner(alcove, 'left', 0).x.value + CLEAR);
+  const right = handy(insideCorner(alcove, 'right', 0).x.value - CLEAR);
+  const low = handy(alcove.rim.value(0, 0) + CLEAR);
+  const high = handy(Math.max(job.fit.top - CLEAR, low + CLEAR));
+  const levels = (count: number): number[] =>
+    Array.from({ length: count }, (_, i) => handy(low + ((high - low) * i) / (count - 1)));
+  const heights = levels(LEVELS);
+  const ends = levels(3);
+  const out = (side: Side): number => handy(Math.max(alcove.front[side].value(0, 0) - CLEAR, 2 * CLEAR));
+  const near = handy(CLEAR);
+  const reach: Record<WallName, [number, number]> = {
+    back: [left, right],
+    left: [near, out('left')],
+    right: [near, out('right')],
+  };
+  const rimOut = Math.min(out('left'), out('right'), handy(job.rim.width - CLEAR));
+  const stations = ([from, to]: [number, number]): number[] => [from, handy((from + to) / 2), to];
+  const walls: WallName[] = ['back', 'left', 'right'];
   const sides: Side[] = ['left', 'right'];
 
   let count = 0;
@@ -36,13 +43,13 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
     ...sides.flatMap((side) =>
       heights.map((height): Reading => ({ id: id(), kind: 'tape-to-corner', side, height, value: 1 })),
     ),
-    ...walls.flatMap(([wall, reach]) =>
-      stations(wall === 'back' ? reach : [CLEAR, rimOut]).map(
+    ...walls.flatMap((wall) =>
+      stations(wall === 'back' ? reach.back : [near, rimOut]).map(
         (at): Reading => ({ id: id(), kind: 'tape-to-rim', wall, at, value: 1 }),
       ),
     ),
     ...heights.flatMap((height) =>
-      [rimOut / 2, rimOut].map((at): Reading => ({ id: id(), kind: 'span', height, at, value: 1 })),
+      stations([near, rimOut]).map((at): Reading => ({ id: id(), kind: 'span', height, at, value: 1 })),
     ),
     ...sides.flatMap((side) =>
       ends.map(
@@ -57,28 +64,43 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
         }),
       ),
     ),
+    ...sides.flatMap((side) => ends.map((height): Reading => ({ id: id(), kind: 'angle', side, height, value: 90 }))),
     ...sides.flatMap((wall) => heights.map((height): Reading => ({ id: id(), kind: 'depth', wall, height, value: 1 }))),
-    { id: id(), kind: 'diagonal', from: { side: 'left', height: low }, to: { side: 'right', height: high }, value: 1 },
-    { id: id(), kind: 'diagonal', from: { side: 'left', height: high }, to: { side: 'right', height: low }, value: 1 },
-    ...walls.flatMap(([wall, reach]) =>
-      stations(reach).map(
-        (at): Reading => ({ id: id(), kind: 'plumb', wall, at, gaps: ends.map((height) => ({ height, value: 1 })) }),
+    ...(
+      [
+        [low, high],
+        [high, low],
+      ] as const
+    ).map(
+      ([from, to]): Reading => ({
+        id: id(),
+        kind: 'diagonal',
+        from: { side: 'left', height: from },
+        to: { side: 'right', height: to },
+        value: 1,
+      }),
+    ),
+    ...walls.flatMap((wall) =>
+      stations(reach[wall]).flatMap((at) =>
+        [3, 5].map(
+          (gaps): Reading => ({
+            id: id(),
+            kind: 'plumb',
+            wall,
+            at,
+            gaps: levels(gaps).map((height) => ({ height, value: 1 })),
+          }),
+        ),
       ),
     ),
-    ...walls.flatMap(([wall, [from, to]]) =>
-      ends.map(
-        (height): Reading => ({
-          id: id(),
-          kind: 'straightedge',
-          wall,
-          from: { at: from, height },
-          to: { at: to, height },
-          value: 1,
-        }),
-      ),
+    ...walls.flatMap((wall) =>
+      ends.map((height): Reading => {
+        const [from, to] = reach[wall];
+        return { id: id(), kind: 'straightedge', wall, from: { at: from, height }, to: { at: to, height }, value: 1 };
+      }),
     ),
-    ...walls.flatMap(([wall, reach]) =>
-      stations(reach).map(
+    ...walls.flatMap((wall) =>
+      stations(reach[wall]).map(
         (at): Reading => ({
           id: id(),
           kind: 'straightedge',

@@ -12,6 +12,8 @@ export interface Given {
   gain: Float64Array;
   /** per row taken to be wrong, in order: its error (observed less true, in sigmas) and that estimate's sigma */
   errors: { value: number; sd: number }[];
+  /** covariance of those errors */
+  errorCovariance: number[][];
 }
 
 /** A row with less redundancy than this cannot be tested: nothing else says what it should be. */
@@ -57,7 +59,7 @@ export function given(residuals: Residuals, wrong: readonly number[]): Given | n
     redundancy[i] = testable ? cofactor : 0;
     gain[i] = testable ? left[i]! ** 2 / cofactor : 0;
   }
-  return { misfit: left, redundancy, gain, errors };
+  return { misfit: left, redundancy, gain, errors, errorCovariance: inverse };
 }
 
 /** Inverse of a small symmetric positive matrix by Gauss–Jordan; null where a pivot vanishes. */

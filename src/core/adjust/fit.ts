@@ -1,0 +1,93 @@
+import { type Alcove, type AlcoveModel, alcoveModel, type Unevenness } from '../alcove';
+import type { Job } from '../job-file';
+import {
+  type LeastSquaresOptions,
+  type LeastSquaresOutcome,
+  type LeastSquaresSolution,
+  solveLeastSquares,
+} from '../least-squares';
+import type { Observation } from '../survey';
+import { type AlcoveProblem, alcoveProblem, type Hold } from './problem';
+
+/** What an adjustment supposes besides the readings. */
+export interface Supposition {
+  /** walls with a spline */
+  uneven: Unevenness[];
+  /** parameters whose prior does not count, by index: the readings show that the wall is farther out than walls are */
+  released: number[];
+  /** factor on every reading's standard deviation */
+  scale: number;
+}
+
+/** One least-squares fit of an alcove. */
+export interface AlcoveFit {
+  supposition: Supposition;
+  model: AlcoveModel;
+  alcove: Alcove;
+  problem: AlcoveProblem;
+  /** parameters held by a placeholder because no reading and no prior determines them, by index */
+  placeholders: number[];
+  solution: LeastSquaresSolution;
+}
+
+/** Predictions settle to a ten-millionth of the misfit: far below what a reading can show. */
+export const SOLVER: LeastSquaresOptions = { tolerance: 1e-7 };
+/** A size that nothing measures is drawn at its nominal value with this standard deviation, mm. */
+const PLACEHOLDER_SD = 300;
+
+/**
+ * Weighted Gauss–Newton with the job's weak priors as observations of value 0 (design section 4). Sizes and positions
+ * have no prior; those that the readings leave open are held at their nominal value by a placeholder, so that any
+ * survey, even an empty one, draws.
+ */
+export function fitAlcove(job: Job, observations: readonly Observation[], supposition: Supposition): AlcoveFit {
+  const model = alcoveModel(job, supposition.uneven);
+  const used = observations.flatMap((observation, index) =>
+    job.readings[observation.reading]!.off === true
+      ? []
+      : [{ index, observation: { ...observation, sd: observation.sd * supposition.scale } }],
+  );
+  const attempt = (placeholders: number[]) => {
+    const problem = alcoveProblem(model, used, holdsOf(model, supposition, placeholders));
+    return { problem, placeholders, outcome: solveLeastSquares(problem, SOLVER) };
+  };
+  let { problem, placeholders, outcome } = attempt([]);
+  if (!outcome.ok) ({ problem, placeholders, outcome } = attempt(openParameters(model, supposition, outcome)));
+  if (!outcome.ok) {
+    const every = model.parameters.flatMap(({ priorSd }, j) => (priorSd === null ? [j] : []));
+    ({ problem, placeholders, outcome } = attempt([...every, ...supposition.released]));
+  }
+  if (!outcome.ok) throw new Error(`adjustment with every unknown held: ${outcome.reason}`);
+  const { solution } = outcome;
+  return {
+    supposition,
+    model,
+    alcove: model.build(solution.x.subarray(0, model.parameters.length)),
+    problem,
+    placeholders,
+    solution,
+  };
+}
+
+function holdsOf(model: AlcoveModel, { released }: Supposition, placeholders: number[]): Hold[] {
+  return model.parameters.flatMap(({ priorSd, start }, parameter): Hold[] => {
+    if (placeholders.includes(parameter)) {
+      return [{ parameter, mean: start, sd: priorSd ?? PLACEHOLDER_SD, placeholder: true }];
+    }
+    if (priorSd === null || released.includes(parameter)) return [];
+    return [{ parameter, mean: start, sd: priorSd, placeholder: false }];
+  });
+}
+
+/** Parameters without a prior that share in a direction which the readings leave open. */
+function openParameters(
+  model: AlcoveModel,
+  { released }: Supposition,
+  { nullSpace }: Extract<LeastSquaresOutcome, { ok: false }>,
+): number[] {
+  return model.parameters.flatMap(({ priorSd }, j) =>
+    (priorSd === null || released.includes(j)) && nullSpace.some((direction) => Math.abs(direction[j]!) > 1e-6)
+      ? [j]
+      : [],
+  );
+}

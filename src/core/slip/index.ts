@@ -1,0 +1,2 @@
+export { type Misreading, recogniseSlip } from './recogniseSlip';
+export type { Slip, SlipKind } from './slip';
