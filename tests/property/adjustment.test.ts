@@ -67,7 +67,7 @@ describe('a reading that agrees', () => {
         expect(sum(sdsAfter)).toBeLessThan(sum(sdsBefore));
         expect(after.adjustment.dof).toBe(before.adjustment.dof + (again.kind === 'plumb' ? again.gaps.length - 1 : 1));
       }),
-      runs(60),
+      runs(40),
     );
   });
 });
@@ -88,19 +88,23 @@ describe('the order of the readings', () => {
           expectSameOutcome(solve({ ...job, readings: shuffled }), solve(job), 1);
         },
       ),
-      runs(30),
+      runs(20),
     );
   });
 });
 
 describe('standard deviations', () => {
+  // Coarser only: errors too large for the stated sd may rightly call for a richer wall.
   it('scale with those of the readings and priors', () => {
     fc.assert(
-      fc.property(seeds, choices, fc.double({ min: 0.2, max: 4, noNaN: true }), (seed, chosen, factor) => {
+      fc.property(seeds, choices, fc.integer({ min: 11, max: 40 }), (seed, chosen, tenths) => {
         const { job } = surveyOf(seed, chosen);
-        expectSameOutcome(solve(scaled(job, factor)), solve(scaled(job, 1)), factor);
+        const reference = solve(scaled(job, 1));
+        // A survey whose errors happen to fail the global test has its sds scaled up.
+        fc.pre(reference.adjustment.scale === 1 && reference.adjustment.uneven.length === 0);
+        expectSameOutcome(solve(scaled(job, tenths / 10)), reference, tenths / 10);
       }),
-      runs(30),
+      runs(20),
     );
   });
 });
