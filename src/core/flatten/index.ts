@@ -1,4 +1,4 @@
 export { developMap } from './developMap';
 export type { FlatMap } from './flatMap';
 export { planeMap } from './planeMap';
-export type { Region } from './region';
+export { gridOver, type Region } from './region';

@@ -1,18 +1,15 @@
-import type { Region } from '../flatten';
+import { gridOver, type Region } from '../flatten';
 import type { Surface } from '../surface';
 
+const STEPS = 8;
+
 /** Largest principal curvature of a sheet that follows the surface, 1/mm: small slopes, so the Hessian's eigenvalues. */
-export function largestCurvature(surface: Surface, { u, v }: Region): number {
-  const steps = 8;
-  let largest = 0;
-  for (let i = 0; i <= steps; i++) {
-    for (let j = 0; j <= steps; j++) {
-      const [uu, uv, vv] = surface.curvature(u[0] + ((u[1] - u[0]) * i) / steps, v[0] + ((v[1] - v[0]) * j) / steps);
-      const mean = (uu + vv) / 2;
-      largest = Math.max(largest, Math.abs(mean) + Math.hypot((uu - vv) / 2, uv));
-    }
-  }
-  return largest;
+export function largestCurvature(surface: Surface, region: Region): number {
+  const curvatures = gridOver(region, STEPS).map(([u, v]) => {
+    const [uu, uv, vv] = surface.curvature(u, v);
+    return Math.abs((uu + vv) / 2) + Math.hypot((uu - vv) / 2, uv);
+  });
+  return Math.max(...curvatures);
 }
 
 /** Strain at the face of a sheet of the given thickness bent to the curvature: t/(2R). */

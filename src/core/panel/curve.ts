@@ -1,4 +1,4 @@
-import type { EdgeAt } from './edges';
+import type { EdgeAt } from './clearance';
 
 /** Points of an edge: position across (`at`) at each place along it. */
 export interface EdgeSample {

@@ -1,11 +1,9 @@
 import type { Alcove } from '../alcove';
-import { add, constant, type Dual, fixedPoint, larger, shift, smaller } from '../dual';
+import { constant, shift } from '../dual';
 import type { Job, Side } from '../job-file';
-import { contourKinks, contourRise } from './contour';
-import type { EdgeName, PanelName, Point } from './panel';
-
-/** Position of an edge at a place along it, wall coordinates, mm. */
-export type EdgeAt = (along: number) => Dual;
+import { againstBack, besideWall, type EdgeAt, overRim } from './clearance';
+import { contourKinks } from './contour';
+import type { EdgeName, PanelName } from './panel';
 
 /**
  * The four edges of a panel on its wall. `lower` and `upper` bound u at each height v; `bottom` and `top` bound v at
@@ -25,101 +23,31 @@ export function panelEdges(alcove: Alcove, job: Job, panel: PanelName): PanelEdg
   return panel === 'back' ? backEdges(alcove, job) : sideEdges(alcove, job, panel);
 }
 
-/** Which way the room lies from a side wall: +1 from the left wall, −1 from the right. */
-export const towardsRoom = (side: Side): 1 | -1 => (side === 'left' ? 1 : -1);
-
 function backEdges(alcove: Alcove, { fit, rim }: Job): PanelEdges {
   const faces = [fit.bed, fit.bed + fit.thickness];
-
-  const corner =
-    (side: Side): EdgeAt =>
-    (height) => {
-      const v = constant(height);
-      const joint = towardsRoom(side) * fit.cornerJoint;
-      const [wallFace, roomFace] = faces.map((offset) =>
-        fixedPoint(
-          (u) => shift(alcove[side].at(shift(alcove.back.at(u, v), offset), v), joint),
-          alcove[side].value(0, height),
-        ),
-      );
-      return side === 'left' ? larger(wallFace!, roomFace!) : smaller(wallFace!, roomFace!);
-    };
-
-  const bottom: EdgeAt = (along) => {
-    const u = constant(along);
-    const [wallFace, roomFace] = faces.map((offset) =>
-      fixedPoint(
-        (v) => {
-          const z = shift(alcove.back.at(u, v), offset);
-          return shift(add(alcove.rim.at(u, z), contourRise(rim, z)), fit.rimJoint);
-        },
-        alcove.rim.value(along, 0),
-      ),
-    );
-    return larger(wallFace!, roomFace!);
-  };
-
   return {
-    lower: { name: 'left', at: corner('left') },
-    upper: { name: 'right', at: corner('right') },
-    bottom,
+    lower: { name: 'left', at: besideWall(alcove, 'left', faces, fit.cornerJoint) },
+    upper: { name: 'right', at: besideWall(alcove, 'right', faces, fit.cornerJoint) },
+    bottom: overRim(alcove, rim, 'back', faces, fit.rimJoint),
     bottomKinks: [],
     top: () => constant(fit.top),
   };
 }
 
 function sideEdges(alcove: Alcove, { fit, rim }: Job, side: Side): PanelEdges {
-  const faces = [fit.bed, fit.bed + fit.thickness].map((offset) => towardsRoom(side) * offset);
+  const faces = [fit.bed, fit.bed + fit.thickness];
   const backPanelFace = fit.bed + fit.thickness;
-
-  const back: EdgeAt = (height) => {
-    const v = constant(height);
-    const [wallFace, roomFace] = faces.map((offset) =>
-      fixedPoint(
-        (z) => shift(alcove.back.at(shift(alcove[side].at(z, v), offset), v), backPanelFace + fit.cornerJoint),
-        0,
-      ),
-    );
-    return larger(wallFace!, roomFace!);
-  };
-
-  const bottom: EdgeAt = (along) => {
-    const z = constant(along);
-    const rise = contourRise(rim, z);
-    const [wallFace, roomFace] = faces.map((offset) =>
-      fixedPoint(
-        (v) => {
-          const x = shift(alcove[side].at(z, v), offset);
-          return shift(add(alcove.rim.at(x, z), rise), fit.rimJoint);
-        },
-        alcove.rim.value(0, along),
-      ),
-    );
-    return larger(wallFace!, roomFace!);
-  };
-
   return {
-    lower: { name: 'back', at: back },
-    upper: {
-      name: 'front',
-      at: (height) => shift(alcove.front[side].at(constant(0), constant(height)), -fit.frontSetBack),
-    },
-    bottom,
+    lower: { name: 'back', at: againstBack(alcove, side, faces, backPanelFace + fit.cornerJoint) },
+    upper: { name: 'front', at: frontLine(alcove, side, fit.frontSetBack) },
+    bottom: overRim(alcove, rim, side, faces, fit.rimJoint),
     bottomKinks: contourKinks(rim),
     top: () => constant(fit.top),
   };
 }
 
-/** Where two crossing edges meet: u = side(v), v = level(u); slopes are small, so iteration settles fast. */
-export function meet(side: EdgeAt, level: EdgeAt, start: Point): Point {
-  let [u, v] = start;
-  for (let step = 0; step < 50; step++) {
-    const nextU = side(v).value;
-    const nextV = level(nextU).value;
-    const moved = Math.abs(nextU - u) + Math.abs(nextV - v);
-    u = nextU;
-    v = nextV;
-    if (moved < 1e-10) break;
-  }
-  return [u, v];
-}
+/** Where a side panel ends at the front: u at each height, short of the wall's front edge by the set-back. */
+export const frontLine =
+  (alcove: Alcove, side: Side, setBack: number): EdgeAt =>
+  (height) =>
+    shift(alcove.front[side].at(constant(0), constant(height)), -setBack);

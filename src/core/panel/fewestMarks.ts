@@ -23,7 +23,7 @@ export function fewestMarks(points: readonly CurvePoint[], tolerance: number): n
 /**
  * Shortest path over the admissible chords, each tested in constant time by narrowing the range of slopes that see
  * past the samples between (Imai and Iri, Polygonal approximations of a curve, 1988). Of equally few chords, those
- * whose longest is shortest.
+ * whose longest is shortest. Where a curve does not advance, neighbours are joined one by one.
  */
 export function fewestChords(points: readonly CurvePoint[], tolerance: number): number[] {
   const count = points.length;
@@ -32,20 +32,24 @@ export function fewestChords(points: readonly CurvePoint[], tolerance: number): 
   const from = new Array<number>(count).fill(-1);
   cuts[0] = 0;
   longest[0] = 0;
+  const join = (i: number, j: number, run: number): void => {
+    const span = Math.max(longest[i]!, run);
+    if (cuts[i]! + 1 > cuts[j]! || (cuts[i]! + 1 === cuts[j]! && span >= longest[j]! - TIE)) return;
+    cuts[j] = cuts[i]! + 1;
+    longest[j] = span;
+    from[j] = i;
+  };
   for (let i = 0; i < count - 1; i++) {
     let low = Number.NEGATIVE_INFINITY;
     let high = Number.POSITIVE_INFINITY;
     for (let j = i + 1; j < count && low <= high; j++) {
       const run = points[j]!.along - points[i]!.along;
-      const slope = (points[j]!.at - points[i]!.at) / run;
-      if (slope >= low && slope <= high) {
-        const span = Math.max(longest[i]!, run);
-        if (cuts[i]! + 1 < cuts[j]! || (cuts[i]! + 1 === cuts[j]! && span < longest[j]! - TIE)) {
-          cuts[j] = cuts[i]! + 1;
-          longest[j] = span;
-          from[j] = i;
-        }
+      if (run <= 0) {
+        if (j === i + 1) join(i, j, 0);
+        break;
       }
+      const slope = (points[j]!.at - points[i]!.at) / run;
+      if (slope >= low && slope <= high) join(i, j, run);
       low = Math.max(low, slope - tolerance / run);
       high = Math.min(high, slope + tolerance / run);
     }

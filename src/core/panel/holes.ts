@@ -1,44 +1,69 @@
+import type { Matrix } from 'ml-matrix';
+import { standardDeviation } from '../adjust';
 import type { Alcove } from '../alcove';
-import { add, constant, type Dual, shift } from '../dual';
+import { add, constant, type Dual, fixedPoint, shift } from '../dual';
+import type { FlatMap } from '../flatten';
 import type { Fixture, Job } from '../job-file';
+import { towardsRoom } from './clearance';
 import { contourRise } from './contour';
-import { towardsRoom } from './edges';
-import type { PanelHole } from './panel';
+import { distanceToOutline } from './outline';
+import type { PanelHole, PanelName, Point } from './panel';
 
-/** Centre of a fixture's hole on its wall, wall coordinates. */
-export interface HoleCentre {
-  fixture: Fixture;
-  u: Dual;
-  v: Dual;
-  from: PanelHole['from'];
+/** The holes of the fixtures on a panel, on the wall and on the sheet. */
+export function panelHoles(
+  alcove: Alcove,
+  covariance: Matrix,
+  job: Job,
+  name: PanelName,
+  flat: FlatMap,
+  flatOutline: readonly Point[],
+): PanelHole[] {
+  return job.fixtures
+    .filter(({ wall }) => wall === name)
+    .map((fixture) => {
+      const { u, v } = holeCentre(alcove, job, fixture);
+      const sheet = flat.toSheet(u.value, v.value);
+      return {
+        id: fixture.id,
+        kind: fixture.kind,
+        u: u.value,
+        v: v.value,
+        sheet,
+        diameter: fixture.hole,
+        sd: { u: standardDeviation(u, covariance), v: standardDeviation(v, covariance) },
+        aboveRim: fixture.aboveRim,
+        from: measuredFrom(fixture),
+        edgeDistance: distanceToOutline(sheet, flatOutline) - fixture.hole / 2,
+      };
+    });
 }
 
 /**
- * Centre of a hole: straight up from the finished rim under it, and out from the back, at the panel's face. The two
- * hang together through the walls' slopes, so they are iterated; six rounds settle slopes up to 0.1 to below 1e-6 mm.
+ * Centre of a fixture's hole in wall coordinates: straight up from the finished rim under it, and out from the back,
+ * both at the panel's face.
  */
-export function holeCentre(alcove: Alcove, { fit, rim }: Job, fixture: Fixture): HoleCentre {
+export function holeCentre(alcove: Alcove, { fit, rim }: Job, fixture: Fixture): { u: Dual; v: Dual } {
   const face = fit.bed + fit.thickness;
-  let u: Dual = constant('fromBack' in fixture ? fixture.fromBack : fixture.fromPlumbLine);
-  let v: Dual = constant(fixture.aboveRim + alcove.rim.value(0, 0));
-  for (let round = 0; round < 6; round++) {
-    if (fixture.wall === 'back') {
-      const z = shift(alcove.back.at(u, v), face);
-      v = shift(add(alcove.rim.at(u, z), contourRise(rim, z)), fixture.aboveRim);
-    } else {
-      const x = shift(alcove[fixture.wall].at(u, v), towardsRoom(fixture.wall) * face);
-      const backFace = fixture.fromBackOf === 'panel' ? face : 0;
-      u = shift(alcove.back.at(x, v), backFace + fixture.fromBack);
-      v = shift(add(alcove.rim.at(x, u), contourRise(rim, u)), fixture.aboveRim);
-    }
+  const overRim = (x: Dual, z: Dual): Dual => shift(add(alcove.rim.at(x, z), contourRise(rim, z)), fixture.aboveRim);
+  const start = alcove.rim.value(0, 0) + fixture.aboveRim;
+
+  if (fixture.wall === 'back') {
+    const u = constant(fixture.fromPlumbLine);
+    return { u, v: fixedPoint((v) => overRim(u, shift(alcove.back.at(u, v), face)), start) };
   }
-  return {
-    fixture,
-    u,
-    v,
-    from:
-      'fromBack' in fixture
-        ? { of: fixture.fromBackOf, distance: fixture.fromBack }
-        : { of: 'plumb-line', distance: fixture.fromPlumbLine },
-  };
+  const wall = alcove[fixture.wall];
+  const inward = towardsRoom(fixture.wall) * face;
+  const fromWall = (fixture.fromBackOf === 'panel' ? face : 0) + fixture.fromBack;
+  const faceX = (u: Dual, v: Dual): Dual => shift(wall.at(u, v), inward);
+  const outAt = (v: Dual): Dual => fixedPoint((u) => shift(alcove.back.at(faceX(u, v), v), fromWall), fromWall);
+  const v = fixedPoint((v) => {
+    const u = outAt(v);
+    return overRim(faceX(u, v), u);
+  }, start);
+  return { u: outAt(v), v };
 }
+
+const measuredFrom = (fixture: Fixture): PanelHole['from'] =>
+  fixture.wall === 'back'
+    ? { of: 'plumb-line', distance: fixture.fromPlumbLine }
+    : { of: fixture.fromBackOf, distance: fixture.fromBack };

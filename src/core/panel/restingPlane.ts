@@ -1,0 +1,67 @@
+/** A plane h = height + slopeU·u + slopeV·v, mm. */
+export interface Plane {
+  height: number;
+  slopeU: number;
+  slopeV: number;
+}
+
+/** A place on a wall and how far it stands into the room there, mm. */
+export type Sample = readonly [u: number, v: number, h: number];
+
+/** Less than this above a plane is on it, mm. */
+const PROUD = 1e-9;
+const MOST_STEPS = 1000;
+
+/**
+ * The lowest plane at the centre that no sample stands above: a linear programme in three unknowns, solved by exchange.
+ * Three supports hold the sheet; while a sample stands proud it replaces the support that keeps the centre inside.
+ * @param corners four samples around the centre, in order around it
+ */
+export function restingPlane(
+  samples: readonly Sample[],
+  corners: readonly [Sample, Sample, Sample, Sample],
+  centre: readonly [number, number],
+): Plane {
+  const [a, b, c, d] = corners;
+  let supports = holds([a, b, c], centre) ? [a, b, c] : [a, c, d];
+  let plane = planeThrough(supports);
+  for (let step = 0; step < MOST_STEPS; step++) {
+    let proud: Sample | null = null;
+    let most = PROUD;
+    for (const sample of samples) {
+      const above = sample[2] - heightOf(plane, sample[0], sample[1]);
+      if (above > most) {
+        most = above;
+        proud = sample;
+      }
+    }
+    if (proud === null) break;
+    const next = proud;
+    const exchanged = [0, 1, 2]
+      .map((k) => supports.map((support, i) => (i === k ? next : support)))
+      .find((triangle) => holds(triangle, centre));
+    if (exchanged === undefined) break;
+    supports = exchanged;
+    plane = planeThrough(supports);
+  }
+  return plane;
+}
+
+function holds([a, b, c]: Sample[], [u, v]: readonly [number, number]): boolean {
+  const side = (p: Sample, q: Sample): number => (q[0] - p[0]) * (v - p[1]) - (q[1] - p[1]) * (u - p[0]);
+  const sides = [side(a!, b!), side(b!, c!), side(c!, a!)];
+  const area = (b![0] - a![0]) * (c![1] - a![1]) - (b![1] - a![1]) * (c![0] - a![0]);
+  const slack = 1e-9 * Math.abs(area);
+  return Math.abs(area) > 1e-6 && (sides.every((s) => s >= -slack) || sides.every((s) => s <= slack));
+}
+
+function planeThrough([a, b, c]: Sample[]): Plane {
+  const [p, q] = [b!, c!].map(([u, v, h]) => [u - a![0], v - a![1], h - a![2]] as const);
+  const area = p![0] * q![1] - p![1] * q![0];
+  const slopeU = (p![2] * q![1] - q![2] * p![1]) / area;
+  const slopeV = (p![0] * q![2] - q![0] * p![2]) / area;
+  return { height: a![2] - slopeU * a![0] - slopeV * a![1], slopeU, slopeV };
+}
+
+export const heightOf = ({ height, slopeU, slopeV }: Plane, u: number, v: number): number =>
+  height + slopeU * u + slopeV * v;
