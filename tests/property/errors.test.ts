@@ -23,11 +23,11 @@ describe('a survey with instrument errors', () => {
           }
         }
       }),
-      runs(100),
+      runs(60),
     );
-    // Marks of one alcove hang together, so the share over 100 alcoves scatters by about 1 %.
-    expect(inside / all).toBeGreaterThan(0.92);
-    expect(inside / all).toBeLessThan(0.98);
+    // Marks of one alcove hang together, so the share over 60 alcoves scatters by over 1 %.
+    expect(inside / all).toBeGreaterThan(0.91);
+    expect(inside / all).toBeLessThan(0.985);
   });
 
   it('rarely has a suspect, and names a reading that is an inch off', () => {
@@ -43,9 +43,9 @@ describe('a survey with instrument errors', () => {
           expect(Math.abs(suspect!.fits - (right as { value: number }).value)).toBeLessThan(4);
         }
       }),
-      runs(30),
+      runs(15),
     );
-    expect(suspected).toBeLessThan(6);
+    expect(suspected).toBeLessThan(4);
   });
 });
 
@@ -59,7 +59,7 @@ describe('a hump that no single bow can follow', () => {
         const s0 = (alcove: typeof smooth): number => solve(jobWith(fullPlan(alcove, { seed }))).adjustment.s0!;
         expect(s0(humped)).toBeGreaterThan(s0(smooth) + 0.3);
       }),
-      runs(20),
+      runs(10),
     );
   });
 });

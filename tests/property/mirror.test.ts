@@ -49,7 +49,7 @@ describe('a job seen in a mirror', () => {
         expect(image.problems.length).toBe(result.problems.length);
         expectSameReadings(image, result);
       }),
-      runs(40),
+      runs(25),
     );
   });
 });
