@@ -1,5 +1,6 @@
 import { adjust } from './adjust';
 import { adjustmentReport } from './adjustmentReport';
+import { restrained } from './alcove';
 import { diagnose } from './diagnose';
 import type { Job, WallName } from './job-file';
 import { materialsFor } from './materials';
@@ -13,14 +14,19 @@ import { sequenceFor } from './sequence';
  */
 export function solve(job: Job): Result {
   const adjustment = adjust(job);
-  const problems: Problem[] = [];
+  const { alcove, beyond } = restrained(adjustment.alcove, job.fit.top);
+  const problems: Problem[] = beyond.map(({ where, words }) => ({
+    where,
+    what: `the readings put the ${words} where none can be; look for one that was misread or mistyped`,
+    howMuch: null,
+  }));
   const fit = (name: WallName): Panel => {
-    const fitted = fitPanel(adjustment.alcove, adjustment.covariance, job, name);
+    const fitted = fitPanel(alcove, adjustment.covariance, job, name);
     problems.push(...fitted.problems);
     return fitted.panel;
   };
   const panels = { back: fit('back'), left: fit('left'), right: fit('right') };
-  const bought = materialsFor(adjustment.alcove, job, panels);
+  const bought = materialsFor(alcove, job, panels);
   problems.push(...bought.problems);
   return {
     format: 'nookwright-result',
@@ -34,4 +40,3 @@ export function solve(job: Job): Result {
     problems,
   };
 }
-
