@@ -1,8 +1,8 @@
-import type { AdjustmentReport } from './adjust/report';
-import type { CornerReport, FrontReport, RimReport, WallReport } from './diagnose/report';
+import type { AdjustmentReport } from './adjust';
+import type { CornerReport, FrontReport, RimReport, WallReport } from './diagnose';
 import type { Side, WallName } from './job-file';
 import type { Materials } from './materials';
-import type { Panel, Problem } from './panel/panel';
+import type { Panel, Problem } from './panel';
 import type { SequenceStep } from './sequence';
 
 /** All that follows from a job. Lengths in mm, angles in degrees; plain JSON. */
