@@ -2,7 +2,6 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { browserKeep, firstDemo, openSession, solveInWorker } from './job';
 import { App } from './views';
-import './views/global.css';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no element with the id root');

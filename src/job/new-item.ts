@@ -32,30 +32,11 @@ export function newReading(kind: ReadingKind, job: DraftJob): DraftReading {
   }
 }
 
-/** A reading set up as advised, its value still to be entered. */
-export function advisedReading(advice: NextReading, job: DraftJob): DraftReading {
-  const { kind, height, at, wall, side } = advice;
-  const reading = newReading(kind, job);
-  const place = { height, ...(at !== null && { at }) };
-  switch (reading.kind) {
-    case 'tape-to-corner':
-    case 'square':
-    case 'angle':
-      return { ...reading, height, ...(side && { side }) };
-    case 'tape-to-rim':
-      return { ...reading, ...(wall && { wall }), ...(at !== null && { at }) };
-    case 'span':
-      return { ...reading, ...place };
-    case 'plumb':
-      return { ...reading, ...(wall && { wall }), ...(at !== null && { at }) };
-    case 'straightedge':
-      return { ...reading, ...(wall && { wall }), from: place };
-    case 'diagonal':
-      return { ...reading, from: { side: side ?? 'left', height } };
-    case 'depth':
-      return { ...reading, height, ...((side ?? wall) !== null && { wall: side ?? (wall as 'left' | 'right') }) };
-  }
-}
+/** The advised reading, its values still to be entered. */
+export const advisedReading = ({ reading }: NextReading, job: DraftJob): DraftReading => ({
+  ...structuredClone(reading),
+  id: freeId(job.readings, 'r'),
+});
 
 /** A fixture on the wet wall with its place still to be entered. */
 export function newFixture(kind: Fixture['kind'], job: DraftJob): DraftFixture {

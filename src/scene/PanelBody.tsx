@@ -1,7 +1,7 @@
 import type { ThreeEvent } from '@react-three/fiber';
 import { BuiltMesh } from './BuiltMesh';
-import { colours } from './colours';
 import { CutStrips } from './CutStrips';
+import { colours } from './colours';
 import type { DrawnPanel } from './geometry';
 import { Polyline } from './Polyline';
 

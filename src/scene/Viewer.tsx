@@ -1,7 +1,7 @@
-import { OrbitControls } from '@react-three/drei';
-import { useThree } from '@react-three/fiber';
-import { type ComponentRef, useEffect, useRef } from 'react';
+import { useFrame, useThree } from '@react-three/fiber';
+import { useEffect, useRef, useState } from 'react';
 import { PerspectiveCamera, Vector3 } from 'three';
+import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import type { Box } from './geometry';
 
 const margin = 0.95;
@@ -9,49 +9,57 @@ const firstDirection = new Vector3(0.42, 0.3, 1).normalize();
 
 interface ViewerProps {
   box: Box;
-  calm: boolean /** counts up each time the first view is asked for again */;
+  /** no motion that goes on by itself */
+  calm: boolean;
+  /** counts up each time the first view is asked for again */
   reset: number;
 }
 
 /** Looks at the alcove from the room: the first view fits it, turning stays in front of it and above the floor. */
 export function Viewer({ box, calm, reset }: ViewerProps) {
-  const controls = useRef<ComponentRef<typeof OrbitControls>>(null);
-  const { camera, size, invalidate } = useThree();
+  const { camera, size, gl, invalidate } = useThree();
+  const [controls, setControls] = useState<OrbitControls | null>(null);
   const { left, right, bottom, top, front } = box;
-  const width = right - left;
-  const height = top - bottom;
-  const radius = Math.hypot(width, height, front) / 2;
+  const radius = Math.hypot(right - left, top - bottom, front) / 2;
   const looked = useRef('');
 
   useEffect(() => {
+    const made = new OrbitControls(camera, gl.domElement);
+    made.enablePan = false;
+    [made.minAzimuthAngle, made.maxAzimuthAngle] = [-1.25, 1.25];
+    [made.minPolarAngle, made.maxPolarAngle] = [0.35, 1.75];
+    const moved = () => invalidate();
+    made.addEventListener('change', moved);
+    looked.current = '';
+    setControls(made);
+    return () => {
+      made.removeEventListener('change', moved);
+      made.dispose();
+    };
+  }, [camera, gl, invalidate]);
+
+  useEffect(() => {
+    if (!controls) return;
+    controls.enableDamping = !calm;
+    [controls.minDistance, controls.maxDistance] = [radius * 0.6, radius * 7];
+  }, [controls, calm, radius]);
+
+  useEffect(() => {
     const view = `${reset} ${size.width > size.height}`;
-    if (!(camera instanceof PerspectiveCamera) || !controls.current || looked.current === view) return;
+    if (!(camera instanceof PerspectiveCamera) || !controls || looked.current === view) return;
     looked.current = view;
     const vertical = (camera.fov * Math.PI) / 360;
     const narrower = Math.min(vertical, Math.atan(Math.tan(vertical) * (size.width / size.height)));
     const distance = (radius * margin) / Math.sin(narrower);
     const middle = new Vector3((left + right) / 2, (top + bottom) / 2, front / 2);
-    camera.near = radius / 50;
-    camera.far = radius * 30;
+    [camera.near, camera.far] = [radius / 50, radius * 30];
     camera.position.copy(middle).addScaledVector(firstDirection, distance);
     camera.updateProjectionMatrix();
-    controls.current.target.copy(middle);
-    controls.current.update();
+    controls.target.copy(middle);
+    controls.update();
     invalidate();
-  }, [camera, size, reset, invalidate, left, right, front, radius, top, bottom]);
+  }, [camera, controls, size, reset, invalidate, left, right, front, radius, top, bottom]);
 
-  return (
-    <OrbitControls
-      ref={controls}
-      makeDefault
-      enableDamping={!calm}
-      enablePan={false}
-      minAzimuthAngle={-1.25}
-      maxAzimuthAngle={1.25}
-      minPolarAngle={0.35}
-      maxPolarAngle={1.75}
-      minDistance={radius * 0.6}
-      maxDistance={radius * 7}
-    />
-  );
+  useFrame(() => void controls?.update());
+  return null;
 }

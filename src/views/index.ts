@@ -1,1 +1,1 @@
-export { App } from './shell/App';
+export { App } from './shell';

@@ -58,7 +58,7 @@ export function cutStrips(
 function drawnWidth(stations: readonly Station[], widen: number): (sliver: number) => number {
   const all = stations.map(({ sliver }) => sliver);
   const [least, most] = [Math.min(...all), Math.max(...all)];
-  const even = least > 0 ? least : most < 0 ? most : 0;
+  const even = Math.max(least, 0) + Math.min(most, 0);
   const shown = Math.sign(even) * Math.min(Math.abs(even), mostEven);
   return (sliver) => (sliver === 0 ? 0 : shown + widen * (sliver - even));
 }

@@ -1,5 +1,5 @@
-import { useFrame } from '@react-three/fiber';
-import type { RefObject } from 'react';
+import { useFrame, useThree } from '@react-three/fiber';
+import { type RefObject, useEffect } from 'react';
 import { Vector3 } from 'three';
 import { arranged } from './arrange';
 import type { Tag } from './tag';
@@ -11,6 +11,9 @@ interface TagProjectorProps {
 
 /** Puts the tags' elements where their places appear on the screen, frame by frame. */
 export function TagProjector({ tags, elements }: TagProjectorProps) {
+  const invalidate = useThree((state) => state.invalidate);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: other tags need another frame
+  useEffect(() => invalidate(), [tags, invalidate]);
   useFrame(({ camera, size }) => {
     const on = new Vector3();
     const wanted = tags.map(({ key, at }) => {

@@ -1,3 +1,3 @@
-export { type Tag, tagsOf } from './tag';
 export { TagLayer } from './TagLayer';
 export { TagProjector } from './TagProjector';
+export { type Tag, tagsOf } from './tag';

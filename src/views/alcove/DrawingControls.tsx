@@ -32,30 +32,33 @@ export function DrawingControls({ picked, onPick }: DrawingControlsProps) {
           onChange={({ target }) => set({ factor: target.valueAsNumber })}
         />
       </div>
-      <div className={styles.slider}>
-        <label htmlFor={`${id}-off`}>
-          Panels drawn <strong>{off === 0 ? 'on the walls' : `${lengths.text(off)} off the walls`}</strong>
-        </label>
-        <input
-          id={`${id}-off`}
-          type="range"
-          min={0}
-          max={furthestOff}
-          step={20}
-          value={off}
-          disabled={!showPanels}
-          aria-valuetext={off === 0 ? 'on the walls' : `${lengths.text(off)} off the walls`}
-          onChange={({ target }) => set({ off: target.valueAsNumber })}
-        />
+      <div className={styles.pick}>
+        <span aria-hidden="true">Pick a panel</span>
+        <Segments label="Pick a panel" value={picked} choices={panelWords} onChoose={onPick} />
       </div>
-      <div className={styles.row}>
-        <Switch label="Panels" on={showPanels} onChange={(on) => set({ showPanels: on })} />
-        <Switch label="Labels" on={tags} onChange={(on) => set({ tags: on })} />
-        <span className={styles.pick}>
-          <span aria-hidden="true">Pick a panel</span>
-          <Segments label="Pick a panel" value={picked} choices={panelWords} onChoose={onPick} />
-        </span>
-      </div>
+      <details className={styles.rest}>
+        <summary>More about the drawing</summary>
+        <div className={styles.slider}>
+          <label htmlFor={`${id}-off`}>
+            Panels drawn <strong>{off === 0 ? 'on the walls' : `${lengths.text(off)} off the walls`}</strong>
+          </label>
+          <input
+            id={`${id}-off`}
+            type="range"
+            min={0}
+            max={furthestOff}
+            step={20}
+            value={off}
+            disabled={!showPanels}
+            aria-valuetext={off === 0 ? 'on the walls' : `${lengths.text(off)} off the walls`}
+            onChange={({ target }) => set({ off: target.valueAsNumber })}
+          />
+        </div>
+        <div className={styles.row}>
+          <Switch label="Panels" on={showPanels} onChange={(on) => set({ showPanels: on })} />
+          <Switch label="Labels" on={tags} onChange={(on) => set({ tags: on })} />
+        </div>
+      </details>
     </div>
   );
 }

@@ -5,7 +5,7 @@ import { panelDrawing, type View } from '../../output';
 import { AlcovePane, panelWords } from '../alcove';
 import { Problems } from '../findings';
 import { Callout, Card, Segments, useLengths } from '../parts';
-import { goTo } from '../shell/place';
+import { goTo } from '../place';
 import styles from './bench.module.css';
 import { Downloads } from './Downloads';
 import { Edges } from './Edges';

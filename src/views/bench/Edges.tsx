@@ -21,38 +21,40 @@ export function Edges({ drawing }: { drawing: PanelDrawing }) {
               </>
             )}
           </p>
-          <table className={styles.marks}>
-            <thead>
-              <tr>
-                <th scope="col">Mark</th>
-                <th scope="col">From the control line</th>
-                <th scope="col">±</th>
-                <th scope="col">Along the edge</th>
-                <th scope="col">Strip</th>
-              </tr>
-            </thead>
-            <tbody>
-              {edge.marks.map((mark) => (
-                <tr key={mark.number}>
-                  <th scope="row">{mark.number}</th>
-                  <td data-head="From the control line">
-                    <strong>{mark.acrossWords}</strong>
-                  </td>
-                  <td data-head="±">
-                    {mark.plusMinus.text}
-                    {mark.scribe && (
-                      <>
-                        {' '}
-                        <abbr title="leave extra and scribe on dry fit">*</abbr>
-                      </>
-                    )}
-                  </td>
-                  <td data-head="Along the edge">{mark.alongWords}</td>
-                  <td data-head="Strip">{mark.sliverWords}</td>
+          {edge.marks.length > 0 && (
+            <table className={styles.marks}>
+              <thead>
+                <tr>
+                  <th scope="col">Mark</th>
+                  <th scope="col">From the control line</th>
+                  <th scope="col">±</th>
+                  <th scope="col">Along the edge</th>
+                  <th scope="col">Strip</th>
                 </tr>
-              ))}
-            </tbody>
-          </table>
+              </thead>
+              <tbody>
+                {edge.marks.map((mark) => (
+                  <tr key={mark.number}>
+                    <th scope="row">{mark.number}</th>
+                    <td data-head="From the control line">
+                      <strong>{mark.acrossWords}</strong>
+                    </td>
+                    <td data-head="±">
+                      {mark.plusMinus.text}
+                      {mark.scribe && (
+                        <>
+                          {' '}
+                          <abbr title="leave extra and scribe on dry fit">*</abbr>
+                        </>
+                      )}
+                    </td>
+                    <td data-head="Along the edge">{mark.alongWords}</td>
+                    <td data-head="Strip">{mark.sliverWords}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          )}
         </section>
       ))}
     </Card>

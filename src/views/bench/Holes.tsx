@@ -22,9 +22,11 @@ export function Holes({ drawing }: { drawing: PanelDrawing }) {
             <tr key={hole.id}>
               <th scope="row">
                 {hole.id}
-                <span className={styles.holeKind}> {hole.kind}</span>
+                {hole.kind !== hole.id && <span className={styles.holeKind}> {hole.kind}</span>}
               </th>
-              <td data-head="Across">Ø {hole.diameter.text}</td>
+              <td data-head="Across" className={styles.whole}>
+                Ø {hole.diameter.text}
+              </td>
               <td data-head="From the plumb datum">
                 <strong>
                   {hole.fromDatum.text} {hole.side.across}

@@ -1,9 +1,10 @@
 import { useEffect, useRef } from 'react';
 import { type Session, SessionProvider } from '../../job';
 import { Bench } from '../bench';
+import { usePlace } from '../place';
 import { Site } from '../site';
 import { Notices } from './Notices';
-import { usePlace } from './place';
+import './global.css';
 import styles from './shell.module.css';
 import { TopBar } from './TopBar';
 import { useUndoKeys } from './useUndoKeys';
@@ -32,7 +33,7 @@ function Shell() {
       <TopBar />
       <Notices />
       <main ref={main} tabIndex={-1} className={styles.main}>
-        {place.name === 'site' ? <Site /> : <Bench panel={place.panel} />}
+        {place.name === 'site' ? <Site part={place.part} /> : <Bench panel={place.panel} />}
       </main>
     </>
   );

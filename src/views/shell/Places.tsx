@@ -1,8 +1,8 @@
-import { addressOf, type Place, usePlace } from './place';
+import { addressOf, type Place, usePlace } from '../place';
 import styles from './shell.module.css';
 
 const places: readonly { place: Place; words: string; about: string }[] = [
-  { place: { name: 'site' }, words: 'Site', about: 'readings and walls' },
+  { place: { name: 'site', part: 'readings' }, words: 'Site', about: 'readings and walls' },
   { place: { name: 'bench', panel: 'back' }, words: 'Bench', about: 'panels and templates' },
 ];
 

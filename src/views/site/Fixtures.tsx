@@ -3,7 +3,7 @@ import type { Fixture, WallName } from '../../core';
 import { type DraftFixture, useDraft, useSession } from '../../job';
 import { Card, ChoiceField, NumberField, SidedField } from '../parts';
 import { WaitingLine } from './readings';
-import readings from './readings/readings.module.css';
+import rows from './rows.module.css';
 import styles from './site.module.css';
 
 const kindNames: Record<Fixture['kind'], string> = {
@@ -31,13 +31,13 @@ export function Fixtures() {
       title="Holes for fixtures"
       aside={
         <DropdownMenu.Root modal={false}>
-          <DropdownMenu.Trigger className={readings.add}>
+          <DropdownMenu.Trigger className={rows.add}>
             <span aria-hidden="true">+</span> Add a fixture
           </DropdownMenu.Trigger>
           <DropdownMenu.Portal>
-            <DropdownMenu.Content className={readings.kinds} align="end" sideOffset={6} collisionPadding={8}>
+            <DropdownMenu.Content className={rows.kinds} align="end" sideOffset={6} collisionPadding={8}>
               {kinds.map(([kind, name]) => (
-                <DropdownMenu.Item key={kind} className={readings.kind} onSelect={() => addFixture(kind)}>
+                <DropdownMenu.Item key={kind} className={rows.kind} onSelect={() => addFixture(kind)}>
                   <strong>{name}</strong>
                 </DropdownMenu.Item>
               ))}
@@ -51,7 +51,7 @@ export function Fixtures() {
         fixed to blocking in the wall, not to a panel.
       </p>
       {fixtures.length === 0 && <p>No hole yet.</p>}
-      <ul className={readings.list}>
+      <ul className={rows.list}>
         {fixtures.map((fixture) => (
           <FixtureRow key={fixture.id} fixture={fixture} />
         ))}
@@ -64,10 +64,10 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
   const { choose, putOnWall, remove } = useSession().draft.getState();
   const path = ['fixtures', fixture.id] as const;
   return (
-    <li className={readings.reading}>
-      <div className={readings.readingHead}>
-        <div className={readings.sentence}>
-          <span className={readings.id}>{fixture.id}:</span>
+    <li className={rows.reading}>
+      <div className={rows.readingHead}>
+        <div className={rows.sentence}>
+          <span className={rows.id}>{fixture.id}:</span>
           <ChoiceField
             label="fixture"
             value={fixture.kind}
@@ -84,7 +84,7 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
           wall: hole <NumberField path={[...path, 'hole']} label="diameter of the hole" /> across, centre
           <NumberField path={[...path, 'aboveRim']} label="height above the rim" /> above the rim,
           {fixture.wall === 'back' ? (
-            <span className={readings.phrase}>
+            <span className={rows.phrase}>
               <SidedField
                 path={[...path, 'fromPlumbLine']}
                 label="distance from the plumb line"
@@ -93,7 +93,7 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
               of the plumb line
             </span>
           ) : (
-            <span className={readings.phrase}>
+            <span className={rows.phrase}>
               <NumberField path={[...path, 'fromBack']} label="distance from the back" /> from the
               <ChoiceField
                 label="measured from"
@@ -109,7 +109,7 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
         </div>
         <button
           type="button"
-          className={readings.more}
+          className={rows.more}
           aria-label={`Remove ${fixture.id}`}
           onClick={() => remove('fixtures', fixture.id)}
         >

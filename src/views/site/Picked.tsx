@@ -2,7 +2,7 @@ import { type PanelName, Z_95 } from '../../core';
 import { useSessionState } from '../../job';
 import { panelTitle } from '../alcove';
 import { useLengths } from '../parts';
-import { addressOf } from '../shell/place';
+import { addressOf } from '../place';
 import styles from './site.module.css';
 
 /** In short what the picked panel is, and the way to its template. */

@@ -1,16 +1,24 @@
+import { Tabs } from 'radix-ui';
 import { useState } from 'react';
 import type { PanelName } from '../../core';
 import { AlcovePane } from '../alcove';
 import { Figures, Problems } from '../findings';
-import { goTo } from '../shell/place';
+import { goTo, type SitePart } from '../place';
 import { Basics } from './Basics';
 import { Fixtures } from './Fixtures';
 import { Picked } from './Picked';
 import { Readings } from './readings';
 import styles from './site.module.css';
 
+const parts: readonly (readonly [SitePart, string])[] = [
+  ['readings', 'Readings'],
+  ['truth', 'How true it is'],
+  ['holes', 'Holes'],
+  ['basics', 'Tub and tools'],
+];
+
 /** In the alcove: readings in, and what they say about the walls. */
-export function Site() {
+export function Site({ part }: { part: SitePart }) {
   const [picked, setPicked] = useState<PanelName | null>(null);
   return (
     <div className={styles.site}>
@@ -19,14 +27,31 @@ export function Site() {
         {picked && <Picked panel={picked} />}
         <Problems onShow={(panel) => goTo({ name: 'bench', panel })} />
       </div>
-      <div className={styles.enter}>
-        <Readings />
-        <Fixtures />
-        <Basics />
-      </div>
-      <div className={styles.judge}>
-        <Figures />
-      </div>
+      <Tabs.Root
+        className={styles.enter}
+        value={part}
+        onValueChange={(chosen) => goTo({ name: 'site', part: chosen as SitePart })}
+      >
+        <Tabs.List className={styles.parts} aria-label="Parts of the survey">
+          {parts.map(([name, words]) => (
+            <Tabs.Trigger key={name} value={name} className={styles.part}>
+              {words}
+            </Tabs.Trigger>
+          ))}
+        </Tabs.List>
+        <Tabs.Content value="readings" tabIndex={-1}>
+          <Readings />
+        </Tabs.Content>
+        <Tabs.Content value="truth" tabIndex={-1}>
+          <Figures />
+        </Tabs.Content>
+        <Tabs.Content value="holes" tabIndex={-1}>
+          <Fixtures />
+        </Tabs.Content>
+        <Tabs.Content value="basics" tabIndex={-1}>
+          <Basics />
+        </Tabs.Content>
+      </Tabs.Root>
     </div>
   );
 }

@@ -1,7 +1,7 @@
 import { DropdownMenu } from 'radix-ui';
 import type { ReadingKind } from '../../../core';
+import styles from '../rows.module.css';
 import { kinds, kindWords } from './kinds';
-import styles from './readings.module.css';
 
 /** A menu of the kinds of reading. */
 export function AddReading({ onAdd }: { onAdd: (kind: ReadingKind) => void }) {

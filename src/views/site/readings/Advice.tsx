@@ -1,34 +1,47 @@
-import type { NextReading } from '../../../core';
-import { useSessionState } from '../../../job';
+import type { NextReading, ReadingKind } from '../../../core';
+import { useSession, useSessionState } from '../../../job';
 import { Callout, type Lengths, useLengths } from '../../parts';
+import styles from '../rows.module.css';
 import { kindWords } from './kinds';
-import styles from './readings.module.css';
+import { SuspectWords } from './SuspectWords';
 
-/** The reading that doubts are strongest about, and the one to take next. */
-export function Advice({ onTake }: { onTake: (advice: NextReading) => void }) {
+interface AdviceProps {
+  onTake: (advice: NextReading) => void;
+  onShow: (id: string, kind: ReadingKind) => void;
+}
+
+/** The readings that look wrong, and the one to take next. */
+export function Advice({ onTake, onShow }: AdviceProps) {
   const adjustment = useSessionState(({ result }) => result?.adjustment);
   const lengths = useLengths();
+  const { choose } = useSession().draft.getState();
   if (!adjustment) return null;
-  const { suspect, next } = adjustment;
-  const doubted = suspect && adjustment.readings.find(({ id }) => id === suspect.id);
+  const { suspects, next } = adjustment;
   return (
     <div className={styles.advice}>
-      {doubted && (
-        <Callout weight="bad">
-          <p>
-            <strong>
-              Re-measure {doubted.id.split('/')[0]}, {kindWords[doubted.kind].name.toLowerCase()}.
-            </strong>{' '}
-            It does not agree with the others.
-          </p>
-        </Callout>
-      )}
+      {suspects.map((suspect) => {
+        const [reading = suspect.id] = suspect.id.split('/');
+        return (
+          <Callout key={suspect.id} weight="bad">
+            <SuspectWords suspect={suspect} />
+            <div className={styles.restRow}>
+              <button type="button" onClick={() => onShow(reading, suspect.kind)}>
+                Go to {reading}
+              </button>
+              {suspect.ifOff && (
+                <button type="button" onClick={() => choose(['readings', reading, 'off'], true)}>
+                  Leave it out
+                </button>
+              )}
+            </div>
+          </Callout>
+        );
+      })}
       {next && (
         <Callout weight="plain">
           <p>
             <strong>Best reading to take next:</strong> {kindWords[next.kind].name.toLowerCase()},{' '}
-            {placeWords(next, lengths)}. It would bring the least certain cut edge from{' '}
-            {lengths.plusMinus(next.sdBefore)} to {lengths.plusMinus(next.sdAfter)}.
+            {placeWords(next, lengths)}. {gainWords(next, lengths)}
           </p>
           <button type="button" className={styles.take} onClick={() => onTake(next)}>
             Enter it
@@ -52,4 +65,10 @@ function placeWords({ wall, side, height, at, kind }: NextReading, lengths: Leng
         : `${lengths.text(at)} out from the back wall`;
   const where = side ? `${side} corner` : wall ? `${wall} wall` : null;
   return [where, kind === 'plumb' || kind === 'tape-to-rim' ? null : level, along].filter(Boolean).join(', ');
+}
+
+function gainWords({ sdBefore, sdAfter }: NextReading, lengths: Lengths): string {
+  const [before, after] = [lengths.plusMinus(sdBefore), lengths.plusMinus(sdAfter)];
+  if (before === after) return 'It would make the cut edges a little more certain.';
+  return `It would bring the least certain cut edge from ${before} to ${after}.`;
 }

@@ -1,7 +1,7 @@
 import { type DraftReadingOf, useSession } from '../../../job';
 import { NumberField, SidedField } from '../../parts';
+import styles from '../rows.module.css';
 import { OutcomeLine } from './OutcomeLine';
-import styles from './readings.module.css';
 
 /** The gaps of a hung line, one row per height. */
 export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>; judged: boolean }) {
@@ -9,6 +9,10 @@ export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>
   const gaps = reading.gaps ?? [];
   return (
     <div className={styles.gaps}>
+      <p className={styles.gapHead} aria-hidden="true">
+        <span>Height from the level line</span>
+        <span>Gap</span>
+      </p>
       <ol className={styles.gapRows} aria-label="Gaps">
         {gaps.map((_, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a gap has no other name than its place
@@ -18,7 +22,6 @@ export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>
               label={`height of gap ${i + 1}`}
               sides={['above', 'below']}
             />
-            <span>level line: gap</span>
             <NumberField path={['readings', reading.id, 'gaps', i, 'value']} label={`gap ${i + 1}`} />
             <button
               type="button"
@@ -28,7 +31,7 @@ export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>
             >
               <span aria-hidden="true">✕</span>
             </button>
-            {judged && <OutcomeLine of={`${reading.id}/${i}`} label={`gap ${i + 1}`} />}
+            {judged && <OutcomeLine of={`${reading.id}/${i}`} />}
           </li>
         ))}
       </ol>

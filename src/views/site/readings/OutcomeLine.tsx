@@ -1,18 +1,17 @@
 import type { ReactNode } from 'react';
 import { useSessionState } from '../../../job';
 import { useLengths, type Weight } from '../../parts';
+import styles from '../rows.module.css';
 import { kindWords } from './kinds';
 import { outcomeOf } from './outcome';
-import styles from './readings.module.css';
 
 const sign: Record<Weight, string> = { bad: '✕', warn: '!', good: '✓', plain: '–' };
 
 /**
  * What the adjustment found about a reading or one gap of a hung line.
  * @param of id of the row in the adjustment's report
- * @param label what the row is called here
  */
-export function OutcomeLine({ of, label = of }: { of: string; label?: string }) {
+export function OutcomeLine({ of }: { of: string }) {
   const adjustment = useSessionState(({ result }) => result?.adjustment);
   const lengths = useLengths();
   const report = adjustment?.readings.find(({ id }) => id === of);
@@ -21,9 +20,9 @@ export function OutcomeLine({ of, label = of }: { of: string; label?: string }) 
     const found = adjustment.readings.find(({ id }) => id === other);
     return found ? `${other} (${kindWords[found.kind].name.toLowerCase()})` : other;
   };
-  const { weight, words, detail } = outcomeOf({ report, suspect: adjustment.suspect, lengths, name });
+  const { weight, words, detail } = outcomeOf({ report, suspects: adjustment.suspects, lengths, name });
   return (
-    <Line id={label} weight={weight}>
+    <Line id={of.includes('/') ? null : of} weight={weight}>
       <strong>{words}</strong>
       {detail !== null && <span className={styles.detail}> · {detail}</span>}
     </Line>
@@ -42,14 +41,15 @@ export function WaitingLine({ list, id }: { list: 'readings' | 'fixtures'; id: s
   );
 }
 
-function Line({ id, weight, children }: { id: string; weight: Weight; children: ReactNode }) {
+function Line({ id, weight, children }: { id: string | null; weight: Weight; children: ReactNode }) {
   return (
     <p className={styles.outcome} data-weight={weight}>
       <span className={styles.outcomeSign} aria-hidden="true">
         {sign[weight]}
       </span>
       <span>
-        <span className={styles.id}>{id}:</span> {children}
+        {id !== null && <span className={styles.id}>{id}: </span>}
+        {children}
       </span>
     </p>
   );

@@ -1,9 +1,9 @@
 import { useId, useState } from 'react';
 import { type DraftReading, useSession, useSessionState } from '../../../job';
 import { ChoiceField, NumberField } from '../../parts';
+import styles from '../rows.module.css';
 import { GapTable } from './GapTable';
 import { OutcomeLine, WaitingLine } from './OutcomeLine';
-import styles from './readings.module.css';
 import { Sentence } from './Sentence';
 import { ValueField } from './ValueField';
 

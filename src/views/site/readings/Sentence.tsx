@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { Side, WallName } from '../../../core';
 import { type DraftReading, type FieldPath, useSession } from '../../../job';
 import { ChoiceField, NumberField, SidedField } from '../../parts';
-import styles from './readings.module.css';
+import styles from '../rows.module.css';
 
 const sides: readonly (readonly [Side, string])[] = [
   ['left', 'left'],

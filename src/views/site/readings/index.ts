@@ -1,3 +1,3 @@
 export { kindWords } from './kinds';
-export { Readings } from './Readings';
 export { WaitingLine } from './OutcomeLine';
+export { Readings } from './Readings';

@@ -9,7 +9,7 @@ export interface Outcome {
 
 interface Given {
   report: ReadingReport;
-  suspect: Suspect | null;
+  suspects: readonly Suspect[];
   lengths: Lengths;
   name: (id: string) => string;
 }
@@ -17,7 +17,7 @@ interface Given {
 const degrees = (value: number): string => `${value.toFixed(1)}°`;
 
 /** What the adjustment found about a reading, in words. */
-export function outcomeOf({ report, suspect, lengths, name }: Given): Outcome {
+export function outcomeOf({ report, suspects, lengths, name }: Given): Outcome {
   const angle = report.kind === 'angle';
   const amount = (value: number) => (angle ? degrees(Math.abs(value)) : lengths.fine(Math.abs(value)));
   const value = (of: number) => (angle ? degrees(of) : lengths.fine(of));
@@ -33,8 +33,9 @@ export function outcomeOf({ report, suspect, lengths, name }: Given): Outcome {
   const fits = value(report.observed + report.residual);
   const small = Math.abs(report.residual) < (angle ? 0.05 : 0.4);
   const difference = small ? 'agrees' : `${amount(report.residual)} ${report.residual > 0 ? 'more' : 'less'} fits`;
-  const slip = report.mdb === null ? null : `slips under ${amount(report.mdb)} go unseen`;
-  if (report.flag === 're-measure' && suspect?.id === report.id) {
+  const slip = report.mdb === null || report.kind === 'plumb' ? null : `slips under ${amount(report.mdb)} go unseen`;
+  const suspect = suspects.find(({ id }) => id === report.id);
+  if (suspect) {
     const others = suspect.alternatives.map(name).join(', ');
     return {
       weight: 'bad',
@@ -44,11 +45,12 @@ export function outcomeOf({ report, suspect, lengths, name }: Given): Outcome {
         (suspect.located ? '' : `; the readings cannot tell whether it is this one${others ? ` or ${others}` : ''}`),
     };
   }
-  if (report.flag === 're-measure') {
+  const doubted = suspects.find(({ alternatives }) => alternatives.includes(report.id));
+  if (doubted) {
     return {
       weight: 'warn',
-      words: `fits badly: ${difference}`,
-      detail: `${plusMinus}; settle the reading marked "re-measure this one" first`,
+      words: `may be wrong instead of ${name(doubted.id)}`,
+      detail: `reads ${value(report.observed)} ${plusMinus}`,
     };
   }
   return {

@@ -1,0 +1,1 @@
+export { addressOf, goTo, type Place, placeOf, type SitePart, usePlace } from './place';
