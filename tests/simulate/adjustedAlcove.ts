@@ -1,8 +1,9 @@
 import type { Result } from '../../src/core/result';
 import type { TrueAlcove, TrueSide } from './trueAlcove';
 
-/** The alcove that a result's adjusted parameters describe, for the simulator to measure. */
+/** The alcove that a result's adjusted parameters describe, for the simulator to measure; none of its walls uneven. */
 export function adjustedAlcove({ adjustment }: Pick<Result, 'adjustment'>): TrueAlcove {
+  if (adjustment.uneven.length > 0) throw new Error('the simulator knows no uneven walls');
   const values = new Map(adjustment.parameters.map(({ name, value }) => [name, value]));
   const of = (name: string): number => {
     const value = values.get(name);
