@@ -1,0 +1,1 @@
+export { type CalendarFile, orderOfWorkCalendar } from './orderOfWork';

@@ -1,0 +1,1 @@
+export { shoppingListCsv } from './shoppingListCsv';
