@@ -19,12 +19,16 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
   views: ['core', 'job', 'output', 'scene'],
 };
 
+/** The packages that the model stands on. It draws nothing, keeps nothing and runs anywhere. */
+const PACKAGES_OF_CORE: readonly string[] = ['jstat', 'ml-matrix', 'zod'];
+
 const SHADERS_BELONG_TO = 'scene';
 
 const EXTENSIONS = ['.ts', '.tsx', '/index.ts', '/index.tsx'];
 
 /**
- * Imports that run against the layers, or past the face (`index.ts`) of a folder they stand outside of.
+ * Imports that run against the layers, that bring into the model a package that it must not need, or that go past the
+ * face (`index.ts`) of a folder they stand outside of.
  * @param files text by path from the project's root, `/` between parts; files outside `src` are importers of nothing
  */
 export function importFaults(files: ReadonlyMap<string, string>): ImportFault[] {
@@ -32,12 +36,18 @@ export function importFaults(files: ReadonlyMap<string, string>): ImportFault[] 
   for (const [file, text] of files) {
     if (!file.startsWith('src/') || !/\.tsx?$/.test(file)) continue;
     for (const { specifier, line } of importsOf(file, text)) {
-      if (!specifier.startsWith('.')) continue;
-      const why = faultOf(file, resolve(files, file, specifier), files);
+      const why = specifier.startsWith('.')
+        ? faultOf(file, resolve(files, file, specifier), files)
+        : packageFault(file, specifier);
       if (why) faults.push({ file, line, specifier, why });
     }
   }
   return faults;
+}
+
+function packageFault(from: string, specifier: string): string | null {
+  if (layerOf(from) !== 'core' || PACKAGES_OF_CORE.includes(specifier)) return null;
+  return `src/core stands on ${PACKAGES_OF_CORE.join(', ')} alone`;
 }
 
 function resolve(files: ReadonlyMap<string, string>, file: string, specifier: string): string {

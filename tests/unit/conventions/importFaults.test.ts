@@ -56,6 +56,21 @@ describe('importFaults', () => {
     expect(faultsWith(file, text)).toEqual([`${file}:1 ${why}`]);
   });
 
+  it.each(['react', 'three/examples/jsm/lines/Line2.js', '@react-three/fiber', 'node:fs', 'fs', 'zustand'])(
+    'keeps %s out of the model',
+    (name) => {
+      const text = `import '${name}';`;
+      expect(faultsWith('src/core/solve.ts', text)).toEqual([
+        'src/core/solve.ts:1 src/core stands on jstat, ml-matrix, zod alone',
+      ]);
+      expect(faultsWith('src/job/index.ts', text)).toEqual([]);
+    },
+  );
+
+  it('lets the model use its own packages', () => {
+    expect(faultsWith('src/core/solve.ts', "import { Matrix } from 'ml-matrix'; import { z } from 'zod';")).toEqual([]);
+  });
+
   it('says on which line', () => {
     expect(faultsWith('src/core/solve.ts', "import './adjust';\n\nimport '../job';")).toEqual([
       'src/core/solve.ts:3 src/core does not import src/job',
