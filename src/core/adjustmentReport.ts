@@ -24,7 +24,7 @@ export function adjustmentReport(adjustment: Adjustment, job: Job): AdjustmentRe
     suspect: suspects[0] ?? null,
     suspects,
     test: examination.test,
-    critical: examination.search.critical,
+    critical: finiteOrNull(examination.search.critical),
     global: examination.global,
     kinds: kindReports(adjustment),
     scale: supposition.scale,
@@ -49,3 +49,5 @@ function assumedLabels({ model: { parameters } }: Adjustment, assumed: readonly 
     return mine.filter(Boolean).length > mine.length / 2;
   });
 }
+
+const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ? value : null);

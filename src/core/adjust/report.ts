@@ -107,9 +107,9 @@ export interface AdjustmentReport {
   /** the strongest of `suspects` */
   suspect: Suspect | null;
   suspects: Suspect[];
-  /** the test that suspects failed and its critical value */
+  /** the test that suspects failed and its critical value; null where too few readings check each other for a test */
   test: 'w' | 'tau';
-  critical: number;
+  critical: number | null;
   /** chi-square test of the readings against their instruments, suspects left out */
   global: { redundancy: number; factor: number | null; probability: number };
   /** kinds of reading with enough redundancy to judge, suspects left out */

@@ -11,12 +11,15 @@ export interface Dual {
 
 export const constant = (value: number): Dual => ({ value, gradient: null });
 
-/** Chain rule: a value whose partial derivative with respect to each operand is given. */
+/**
+ * Chain rule: a value whose partial derivative with respect to each operand is given. Without derivatives only where
+ * no operand has any.
+ */
 export function chain(value: number, partialA: number, a: Dual, partialB = 0, b: Dual | null = null): Dual {
-  const ga = partialA === 0 ? null : a.gradient;
-  const gb = b === null || partialB === 0 ? null : b.gradient;
-  if (ga === null && gb === null) return { value, gradient: null };
-  const length = (ga ?? gb)!.length;
+  const ga = a.gradient;
+  const gb = b === null ? null : b.gradient;
+  const length = (ga ?? gb)?.length;
+  if (length === undefined) return { value, gradient: null };
   const gradient = new Float64Array(length);
   if (ga !== null) for (let i = 0; i < length; i++) gradient[i] = partialA * ga[i]!;
   if (gb !== null) for (let i = 0; i < length; i++) gradient[i] = gradient[i]! + partialB * gb[i]!;
