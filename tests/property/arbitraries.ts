@@ -29,12 +29,19 @@ export const choices: fc.Arbitrary<Partial<JobInput>> = fc.record({
   }),
   rim: fc.record({
     width: mm(720, 790),
-    profile: fc.array(fc.tuple(mm(2, 15), mm(0, 6)), { maxLength: 6 }).map((steps) => {
-      let [outward, rise] = [0, 0];
-      return steps.map(([across, drop]): [number, number] => [(outward += across), (rise -= drop)]);
-    }),
+    profile: fc.array(fc.tuple(mm(2, 15), mm(0, 6)), { maxLength: 6 }).map(contour),
   }),
 });
+
+/** Points [outward, rise] from the rim's plane on, each step outward and down from the one before. */
+function contour(steps: [number, number][]): [number, number][] {
+  const points: [number, number][] = [[0, 0]];
+  for (const [across, drop] of steps) {
+    const [outward, rise] = points.at(-1)!;
+    points.push([outward + across, rise - drop]);
+  }
+  return points;
+}
 
 /** A plausible alcove and a job on it, read with the instruments' errors. */
 export function surveyOf(seed: number, chosen: Partial<JobInput>): { alcove: TrueAlcove; job: Job } {

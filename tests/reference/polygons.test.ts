@@ -1,7 +1,7 @@
 // Against an independent polygon boolean library: polyclip-ts (Martinez-Rueda clipping).
 import * as polyclip from 'polyclip-ts';
 import { describe, expect, it } from 'vitest';
-import { type Job, type Panel, parseJob, type Point, solve } from '../../src/core';
+import { type Job, type Panel, type Point, parseJob, solve } from '../../src/core';
 import { fullPlan, jobWith, noisy, plausibleAlcove } from '../simulate';
 import { scenes } from '../simulate/scenes';
 
