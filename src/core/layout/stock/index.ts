@@ -1,0 +1,3 @@
+export type { Column, LinearModel, LinearSolution, SolveLinear } from './linearModel';
+export { solveStock } from './solveStock';
+export type { Demand, Pattern, StockLength, StockProblem, StockSolution } from './stockProblem';

@@ -1,0 +1,21 @@
+export { type Fold, fold, foldedOutline } from './fold';
+export { makePiece } from './makePiece';
+export { endOfStrip, type Obstacle, offBack, offSide, overRimBy } from './obstacle';
+export type {
+  Angle,
+  Body,
+  Caution,
+  Cover,
+  Frame,
+  Notch,
+  Piece,
+  PieceEdge,
+  PieceEnd,
+  PieceKind,
+  PieceMark,
+  PieceNote,
+  Station,
+} from './piece';
+export { blankSize, counterClockwise, extent } from './shape';
+export { cross, dot, length, plus, unit, type Vec3 } from './vector';
+export { levelStrip, uprightStrip, type WallStrip } from './wallStrip';

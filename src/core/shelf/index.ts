@@ -1,0 +1,3 @@
+export { LEAST_FALL, MOST_FALL } from './fitShelf';
+export { fitShelves } from './fitShelves';
+export type { BracketLine, ShelfPiece } from './shelf';

@@ -1,0 +1,1 @@
+export { type FittedTrim, fitTrim } from './fitTrim';

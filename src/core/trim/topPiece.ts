@@ -1,0 +1,139 @@
+import { type Dual, subtract } from '../dual';
+import type { Side } from '../job-file';
+import type { Point } from '../panel';
+import {
+  type Body,
+  endOfStrip,
+  levelStrip,
+  makePiece,
+  offSide,
+  type Piece,
+  type PieceEdge,
+  type PieceEnd,
+  type WallStrip,
+} from '../piece';
+import { cutAngle, SQUARE } from './angle';
+import { coverNotes, topCover } from './cover';
+import type { TrimSite } from './site';
+import { tapePlaces } from './tape';
+
+/** What stands above the notches is left off where it is lower than this, mm. */
+const LEAST_UPPER = 3;
+
+/** Ends of the piece at one side: u at a height and a depth w out of the strip's back. */
+type EndAt = (height: number, w: number) => Dual;
+
+/**
+ * The piece along the back wall: level, over the back panel's top. Butted, it runs from side wall to side wall, with a
+ * notch over each side panel; mitred, each end is cut on the plane that halves the corner of the panels' faces.
+ */
+export function topPiece(site: TrimSite): Piece {
+  const { alcove, job, trim, panelFace, lowerEdge, upperEdge, lipWidth } = site;
+  const strip = levelStrip(alcove, 'back', panelFace, lowerEdge);
+  const mitred = trim.joinery === 'mitre' && trim.sideTops;
+  const notchTop = job.fit.top + trim.joint;
+  const notched = !mitred && upperEdge - notchTop >= LEAST_UPPER;
+  const depths = [0, trim.thickness];
+
+  const endAt = (side: Side, clearance: number, ws: readonly number[], height: number): Dual =>
+    endOfStrip(
+      strip,
+      'u',
+      height,
+      ws,
+      offSide(alcove, side, clearance),
+      side === 'left' ? 1 : -1,
+      alcove[side].value(0, height),
+    );
+  const onPanel = (side: Side): EndAt =>
+    mitred
+      ? (height, w) => endAt(side, panelFace + w + trim.joint / 2, [w], height)
+      : (height) => endAt(side, panelFace + trim.joint, depths, height);
+  const onWall = (side: Side): EndAt =>
+    notched ? (height) => endAt(side, trim.joint, [...depths, -trim.lip], height) : onPanel(side);
+
+  const corners = (side: Side, w: number): { height: number; u: Dual }[] => {
+    const below = onPanel(side);
+    if (!notched) return [lowerEdge, upperEdge].map((height) => ({ height, u: below(height, w) }));
+    const above = onWall(side);
+    return [
+      ...[lowerEdge, notchTop].map((height) => ({ height, u: below(height, w) })),
+      ...[notchTop, upperEdge].map((height) => ({ height, u: above(height, w) })),
+    ];
+  };
+  const loopAt = (w: number): Point[] => [
+    ...corners('right', w).map(({ height, u }) => strip.toFlat(u.value, height)),
+    ...corners('left', w)
+      .reverse()
+      .map(({ height, u }) => strip.toFlat(u.value, height)),
+  ];
+
+  const face = loopAt(trim.thickness);
+  const bodies: Body[] = [{ back: loopAt(0), face, from: 0, to: trim.thickness }];
+  if (lipWidth > 0) bodies.push(lipOf(site, strip, onWall('left'), onWall('right')));
+  const edges = (['left', 'right'] as const).map(
+    (side): PieceEdge => ({
+      name: `${side} end`,
+      method: 'saw',
+      marks: corners(side, trim.thickness).map(({ height, u }) => ({
+        at: strip.toFlat(u.value, height),
+        sd: site.sd(u),
+      })),
+    }),
+  );
+  const cover = topCover(site, site.panels.back);
+  return makePiece({
+    id: 'trim.top',
+    kind: 'top',
+    name: 'top piece',
+    wall: 'back',
+    outline: face,
+    thickness: trim.thickness,
+    bodies,
+    axis: 'x',
+    edges,
+    ends: (['left', 'right'] as const).map((side) => endOf(site, strip, side, onPanel(side), mitred)),
+    notches: notched ? (['left', 'right'] as const).map((side) => notchOf(site, side, corners(side, 0))) : [],
+    stations: strip.stations(corners('left', 0)[0]!.u.value, corners('right', 0)[0]!.u.value),
+    tape: tapePlaces(face, 'x', trim.tapeSpacing),
+    cover,
+    stock: 'trim',
+    notes: coverNotes(cover),
+    cautions: ['saw', 'dust', 'adhesive'],
+  });
+}
+
+function lipOf({ trim, upperEdge, lipWidth }: TrimSite, strip: WallStrip, left: EndAt, right: EndAt): Body {
+  const loop = (w: number): Point[] => {
+    const point = (end: EndAt, height: number): Point => strip.toFlat(end(height, w).value, height);
+    const low = upperEdge - lipWidth;
+    return [point(left, low), point(right, low), point(right, upperEdge), point(left, upperEdge)];
+  };
+  return { back: loop(-trim.lip), face: loop(0), from: -trim.lip, to: 0 };
+}
+
+function endOf(site: TrimSite, strip: WallStrip, side: Side, at: EndAt, mitred: boolean): PieceEnd {
+  const { lowerEdge, upperEdge, trim, job } = site;
+  const outward = side === 'left' ? -1 : 1;
+  const t = trim.thickness;
+  const high = mitred ? upperEdge : Math.min(upperEdge, job.fit.top);
+  const [below, above, behind] = [at(lowerEdge, t), at(high, t), at(lowerEdge, 0)];
+  const [[x0, y0], [x1, y1]] = [strip.toFlat(below.value, lowerEdge), strip.toFlat(above.value, high)];
+  const [xBack] = strip.toFlat(behind.value, lowerEdge);
+  return {
+    name: `${side} end`,
+    joint: mitred ? 'mitre' : 'butt',
+    mitre: cutAngle(outward * (x1 - x0), y1 - y0, [below, above], site.sd),
+    bevel: mitred ? cutAngle(outward * (xBack - x0), t, [behind, below], site.sd) : SQUARE,
+  };
+}
+
+function notchOf({ sd, job, lowerEdge, trim }: TrimSite, side: Side, corners: { u: Dual }[]) {
+  const [, below, above] = corners;
+  return {
+    corner: `lower ${side}`,
+    along: Math.abs(below!.u.value - above!.u.value),
+    across: job.fit.top + trim.joint - lowerEdge,
+    sd: sd(subtract(below!.u, above!.u)),
+  };
+}
