@@ -38,9 +38,18 @@ export const advisedReading = ({ reading }: NextReading, job: DraftJob): DraftRe
   id: freeId(job.readings, 'r'),
 });
 
+/** The name itself, or with the first number from 2 on that no item has. */
+function freeName(items: readonly { id: string }[], name: string): string {
+  const taken = new Set(items.map(({ id }) => id));
+  if (!taken.has(name)) return name;
+  let n = 2;
+  while (taken.has(`${name} ${n}`)) n++;
+  return `${name} ${n}`;
+}
+
 /** A fixture on the wet wall with its place still to be entered. */
 export function newFixture(kind: Fixture['kind'], job: DraftJob): DraftFixture {
-  const id = freeId(job.fixtures, 'f');
+  const id = freeName(job.fixtures, kind === 'other' ? 'hole' : kind.replaceAll('-', ' '));
   const wall = job.fit.wetWall;
   return wall === 'back' ? { id, kind, wall } : { id, kind, wall, fromBackOf: 'panel' };
 }

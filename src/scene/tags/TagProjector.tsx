@@ -15,6 +15,7 @@ export function TagProjector({ tags, elements }: TagProjectorProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: other tags need another frame
   useEffect(() => invalidate(), [tags, invalidate]);
   useFrame(({ camera, size }) => {
+    camera.updateMatrixWorld();
     const on = new Vector3();
     const wanted = tags.map(({ key, at }) => {
       const element = elements.current.get(key);

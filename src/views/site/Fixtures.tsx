@@ -64,49 +64,9 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
   const { choose, putOnWall, remove } = useSession().draft.getState();
   const path = ['fixtures', fixture.id] as const;
   return (
-    <li className={rows.reading}>
-      <div className={rows.readingHead}>
-        <div className={rows.sentence}>
-          <span className={rows.id}>{fixture.id}:</span>
-          <ChoiceField
-            label="fixture"
-            value={fixture.kind}
-            choices={kinds}
-            onChoose={(kind) => choose([...path, 'kind'], kind)}
-          />
-          on the{' '}
-          <ChoiceField
-            label="wall"
-            value={fixture.wall}
-            choices={walls}
-            onChoose={(wall) => putOnWall(fixture.id, wall)}
-          />{' '}
-          wall: hole <NumberField path={[...path, 'hole']} label="diameter of the hole" /> across, centre
-          <NumberField path={[...path, 'aboveRim']} label="height above the rim" /> above the rim,
-          {fixture.wall === 'back' ? (
-            <span className={rows.phrase}>
-              <SidedField
-                path={[...path, 'fromPlumbLine']}
-                label="distance from the plumb line"
-                sides={['right', 'left']}
-              />{' '}
-              of the plumb line
-            </span>
-          ) : (
-            <span className={rows.phrase}>
-              <NumberField path={[...path, 'fromBack']} label="distance from the back" /> from the
-              <ChoiceField
-                label="measured from"
-                value={fixture.fromBackOf}
-                onChoose={(of) => choose([...path, 'fromBackOf'], of)}
-                choices={[
-                  ['panel', 'face of the back panel'],
-                  ['wall', 'bare back wall'],
-                ]}
-              />
-            </span>
-          )}
-        </div>
+    <li className={rows.reading} data-fixture={fixture.id}>
+      <div className={rows.foot}>
+        <p className={rows.fixtureName}>{fixture.id}</p>
         <button
           type="button"
           className={rows.more}
@@ -115,6 +75,54 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
         >
           <span aria-hidden="true">✕</span>
         </button>
+      </div>
+      <div className={rows.sentence}>
+        <span className={rows.phrase}>
+          <ChoiceField
+            label={`${fixture.id}: fixture`}
+            value={fixture.kind}
+            choices={kinds}
+            onChoose={(kind) => choose([...path, 'kind'], kind)}
+          />
+        </span>
+        <span className={rows.phrase}>
+          <ChoiceField
+            label="wall"
+            value={fixture.wall}
+            choices={walls}
+            onChoose={(wall) => putOnWall(fixture.id, wall)}
+          />
+          wall
+        </span>
+        <span className={rows.phrase}>
+          hole <NumberField path={[...path, 'hole']} label="diameter of the hole" /> across
+        </span>
+        <span className={rows.phrase}>
+          centre <NumberField path={[...path, 'aboveRim']} label="height above the rim" /> above the rim
+        </span>
+        {fixture.wall === 'back' ? (
+          <span className={rows.phrase}>
+            <SidedField
+              path={[...path, 'fromPlumbLine']}
+              label="distance from the plumb line"
+              sides={['right of', 'left of']}
+            />
+            plumb line
+          </span>
+        ) : (
+          <span className={rows.phrase}>
+            <NumberField path={[...path, 'fromBack']} label="distance from the back" /> from the
+            <ChoiceField
+              label="measured from"
+              value={fixture.fromBackOf}
+              onChoose={(of) => choose([...path, 'fromBackOf'], of)}
+              choices={[
+                ['panel', 'face of the back panel'],
+                ['wall', 'bare back wall'],
+              ]}
+            />
+          </span>
+        )}
       </div>
       <WaitingLine list="fixtures" id={fixture.id} />
     </li>

@@ -23,15 +23,16 @@ export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>
               sides={['above', 'below']}
             />
             <NumberField path={['readings', reading.id, 'gaps', i, 'value']} label={`gap ${i + 1}`} />
+            {judged && <OutcomeLine of={`${reading.id}/${i}`} />}
             <button
               type="button"
+              className={styles.drop}
               aria-label={`Remove gap ${i + 1}`}
               disabled={gaps.length <= 2}
               onClick={() => removeGap(reading.id, i)}
             >
               <span aria-hidden="true">✕</span>
             </button>
-            {judged && <OutcomeLine of={`${reading.id}/${i}`} />}
           </li>
         ))}
       </ol>

@@ -34,6 +34,11 @@ export function ReadingRow({ reading }: { reading: DraftReading }) {
             <ValueField reading={reading} />
           </span>
         )}
+      </div>
+      {reading.kind === 'plumb' && <GapTable reading={reading} judged={!waiting} />}
+      <div className={styles.foot}>
+        {waiting && <WaitingLine list="readings" id={reading.id} />}
+        {!waiting && reading.kind !== 'plumb' && <OutcomeLine of={reading.id} />}
         <button
           type="button"
           className={styles.more}
@@ -45,9 +50,6 @@ export function ReadingRow({ reading }: { reading: DraftReading }) {
           <span aria-hidden="true">{open ? '▴' : '⋯'}</span>
         </button>
       </div>
-      {reading.kind === 'plumb' && <GapTable reading={reading} judged={!waiting} />}
-      {waiting && <WaitingLine list="readings" id={reading.id} />}
-      {!waiting && reading.kind !== 'plumb' && <OutcomeLine of={reading.id} />}
       {!open && reading.note !== undefined && reading.note !== '' && (
         <p className={styles.note}>Note: {reading.note}</p>
       )}

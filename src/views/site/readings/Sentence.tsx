@@ -27,10 +27,15 @@ function Phrase({ children }: { children: ReactNode }) {
   return <span className={styles.phrase}>{children}</span>;
 }
 
+/** Words that go without saying where room is short. */
+function Tail({ children }: { children: string }) {
+  return <span className={styles.tail}>{children}</span>;
+}
+
 function Corner({ path, value }: { path: FieldPath; value: Side | undefined }) {
   return (
     <Phrase>
-      <ChoiceField label="corner" value={value} choices={sides} onChoose={useChoice(path)} /> corner
+      <ChoiceField label="corner" value={value} choices={sides} onChoose={useChoice(path)} /> <Tail>corner</Tail>
     </Phrase>
   );
 }
@@ -38,7 +43,7 @@ function Corner({ path, value }: { path: FieldPath; value: Side | undefined }) {
 function Wall({ path, value }: { path: FieldPath; value: WallName | undefined }) {
   return (
     <Phrase>
-      <ChoiceField label="wall" value={value} choices={walls} onChoose={useChoice(path)} /> wall
+      <ChoiceField label="wall" value={value} choices={walls} onChoose={useChoice(path)} /> <Tail>wall</Tail>
     </Phrase>
   );
 }
@@ -46,7 +51,7 @@ function Wall({ path, value }: { path: FieldPath; value: WallName | undefined })
 function SideWall({ path, value }: { path: FieldPath; value: Side | undefined }) {
   return (
     <Phrase>
-      <ChoiceField label="wall" value={value} choices={sides} onChoose={useChoice(path)} /> wall
+      <ChoiceField label="wall" value={value} choices={sides} onChoose={useChoice(path)} /> <Tail>wall</Tail>
     </Phrase>
   );
 }
@@ -54,7 +59,7 @@ function SideWall({ path, value }: { path: FieldPath; value: Side | undefined })
 function Height({ path }: { path: FieldPath }) {
   return (
     <Phrase>
-      <SidedField path={path} label="height" sides={['above', 'below']} /> level line
+      <SidedField path={path} label="height from the level line" sides={['above', 'below']} /> <Tail>level line</Tail>
     </Phrase>
   );
 }
