@@ -11,7 +11,7 @@ export default defineConfig({
     include: ['tests/{unit,reference,property}/**/*.test.{ts,tsx}'],
     environment: 'node',
     allowOnly: false,
-    testTimeout: 30_000,
+    testTimeout: 180_000,
   },
 });
 
