@@ -1,4 +1,13 @@
-export type { AdjustmentReport, NextReading, ReadingReport, Suspect } from './adjust';
+export type {
+  AdjustmentReport,
+  CutEdgeMove,
+  CutEdgePlace,
+  KindReport,
+  LeftOut,
+  NextReading,
+  ReadingReport,
+  Suspect,
+} from './adjust';
 export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport } from './diagnose';
 export * from './job-file';
 export * from './length';
@@ -16,6 +25,8 @@ export type {
   Problem,
 } from './panel';
 export { Z_95 } from './reliability';
+export { type PlannedReading, type PlanOptions, surveyPlan, type Unread } from './plan';
 export type { Result } from './result';
 export type { SequenceStep } from './sequence';
+export type { Slip, SlipKind } from './slip';
 export { solve } from './solve';

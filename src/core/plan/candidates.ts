@@ -7,7 +7,7 @@ const SQUARE_UNIT = 150;
 /** How far in from a corner, an edge or the rim a tape or rule can still be held, mm (common practice, no source). */
 const CLEAR = 40;
 /** Heights at which tapes are held, from just over the rim to the panels' top. */
-const LEVELS = 7;
+const LEVELS = 9;
 
 /**
  * Readings that a person could take in this alcove, every kind at places on whole inches or centimetres: corners, spans
@@ -21,8 +21,7 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
   const right = handy(insideCorner(alcove, 'right', 0).x.value - CLEAR);
   const low = handy(alcove.rim.value(0, 0) + CLEAR);
   const high = handy(Math.max(job.fit.top - CLEAR, low + CLEAR));
-  const levels = (count: number): number[] =>
-    Array.from({ length: count }, (_, i) => handy(low + ((high - low) * i) / (count - 1)));
+  const levels = (count: number): number[] => spread([low, high], count).map(handy);
   const heights = levels(LEVELS);
   const ends = levels(3);
   const out = (side: Side): number => handy(Math.max(alcove.front[side].value(0, 0) - CLEAR, 2 * CLEAR));
@@ -33,7 +32,7 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
     right: [near, out('right')],
   };
   const rimOut = Math.min(out('left'), out('right'), handy(job.rim.width - CLEAR));
-  const stations = ([from, to]: [number, number]): number[] => [from, handy((from + to) / 2), to];
+  const stations = (stretch: [number, number], count: number): number[] => spread(stretch, count).map(handy);
   const walls: WallName[] = ['back', 'left', 'right'];
   const sides: Side[] = ['left', 'right'];
 
@@ -44,12 +43,12 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
       heights.map((height): Reading => ({ id: id(), kind: 'tape-to-corner', side, height, value: 1 })),
     ),
     ...walls.flatMap((wall) =>
-      stations(wall === 'back' ? reach.back : [near, rimOut]).map(
+      stations(wall === 'back' ? reach.back : [near, rimOut], 9).map(
         (at): Reading => ({ id: id(), kind: 'tape-to-rim', wall, at, value: 1 }),
       ),
     ),
     ...heights.flatMap((height) =>
-      stations([near, rimOut]).map((at): Reading => ({ id: id(), kind: 'span', height, at, value: 1 })),
+      stations([near, rimOut], 3).map((at): Reading => ({ id: id(), kind: 'span', height, at, value: 1 })),
     ),
     ...sides.flatMap((side) =>
       ends.map(
@@ -81,7 +80,7 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
       }),
     ),
     ...walls.flatMap((wall) =>
-      stations(reach[wall]).flatMap((at) =>
+      stations(reach[wall], 5).flatMap((at) =>
         [3, 5].map(
           (gaps): Reading => ({
             id: id(),
@@ -94,13 +93,13 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
       ),
     ),
     ...walls.flatMap((wall) =>
-      ends.map((height): Reading => {
+      levels(5).map((height): Reading => {
         const [from, to] = reach[wall];
         return { id: id(), kind: 'straightedge', wall, from: { at: from, height }, to: { at: to, height }, value: 1 };
       }),
     ),
     ...walls.flatMap((wall) =>
-      stations(reach[wall]).map(
+      stations(reach[wall], 5).map(
         (at): Reading => ({
           id: id(),
           kind: 'straightedge',
@@ -113,3 +112,7 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
     ),
   ];
 }
+
+/** Places along a stretch, closer together towards its ends, where a reading says most (Chebyshev's points). */
+const spread = ([from, to]: [number, number], count: number): number[] =>
+  Array.from({ length: count }, (_, i) => from + ((to - from) * (1 - Math.cos((Math.PI * i) / (count - 1)))) / 2);

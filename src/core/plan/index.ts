@@ -1,4 +1,5 @@
 export { candidateReadings } from './candidates';
 export { cutEdges } from './cutEdges';
 export { nextReading } from './nextReading';
+export { type PlannedReading, type PlanOptions, surveyPlan } from './surveyPlan';
 export type { Unread } from './unread';
