@@ -1,4 +1,4 @@
-import type { Alcove } from '../alcove';
+import { type Alcove, valuesOnly } from '../alcove';
 import type { Job, WallName } from '../job-file';
 import { bedAt, type Panel, type Problem } from '../panel';
 import { type AdhesiveLayout, layAdhesive } from './adhesive';
@@ -41,7 +41,10 @@ export function materialsFor(
   job: Job,
   panels: Record<WallName, Panel>,
 ): { materials: Materials; problems: Problem[] } {
-  const joints = panelJoints(alcove, job, panels).map((joint) => ({ ...joint, volume: volumeOf(joint, job) }));
+  const joints = panelJoints(valuesOnly(alcove), job, panels).map((joint) => ({
+    ...joint,
+    volume: volumeOf(joint, job),
+  }));
   const adhesive = Object.fromEntries(
     PANELS.map((name) => [name, layAdhesive(panels[name], job.supplies.adhesive, bedAt(alcove, job, panels[name]))]),
   ) as Record<WallName, AdhesiveLayout>;

@@ -2,6 +2,7 @@ import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
 import type { FlatMap } from '../flatten';
 import { type BoundaryEdge, wallPoint } from './boundary';
+import type { EdgeAt } from './clearance';
 import { type EdgeSample, sampleEdge } from './curve';
 import { type CurvePoint, fewestChords, fewestMarks, misfitOf } from './fewestMarks';
 import { gapsAlong } from './gaps';
@@ -14,9 +15,13 @@ const PLANE_UP_TO = 6.35;
 /** An edge that needs more than the customary three marks chooses them from at least this many places. */
 const CANDIDATES = 64;
 
-/** Marks, sliver and method of an edge on the laid sheet, and the stretches that the sheet does not reach. */
+/**
+ * Marks, sliver and method of an edge on the laid sheet, and the stretches that the sheet does not reach.
+ * @param exact the same edge with its derivatives, for the marks' ±
+ */
 export function cutEdge(
   edge: BoundaryEdge,
+  exact: EdgeAt,
   flat: FlatMap,
   laid: LaidSheet,
   sheetSide: keyof LaidSheet,
@@ -36,7 +41,7 @@ export function cutEdge(
       marks: chosen.map((i) => ({
         u: wall[i]![0],
         v: wall[i]![1],
-        sd: standardDeviation(edge.at(samples[i]!.along), covariance),
+        sd: standardDeviation(exact(samples[i]!.along), covariance),
         sheet: sheet[i]!,
         sliver: widths[i]!,
       })),

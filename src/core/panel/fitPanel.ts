@@ -1,5 +1,5 @@
 import type { Matrix } from 'ml-matrix';
-import type { Alcove } from '../alcove';
+import { type Alcove, valuesOnly } from '../alcove';
 import { developMap, type FlatMap, planeMap, type Region } from '../flatten';
 import type { Job } from '../job-file';
 import { Z_95 } from '../reliability';
@@ -24,7 +24,8 @@ export function fitPanel(
 ): { panel: Panel; problems: Problem[] } {
   const { fit } = job;
   const edges = panelEdges(alcove, job, name);
-  const boundary = boundaryOf(withRoom(edges));
+  const { lower, upper, bottom, top } = withRoom(edges);
+  const boundary = boundaryOf(withRoom(panelEdges(valuesOnly(alcove), job, name)));
   const outline = outlineOf(boundary);
   const region = regionOf(outline);
   const flat = fit.flexible ? developMap(alcove[name], region) : planeMap(alcove[name], region);
@@ -36,13 +37,13 @@ export function fitPanel(
 
   const cut: Partial<Record<EdgeName, PanelEdge>> = {};
   const gaps: Gap[] = [];
-  for (const [side, sheetSide] of [
-    ['lower', 'left'],
-    ['upper', 'right'],
-    ['bottom', 'bottom'],
-    ['top', 'top'],
+  for (const [side, sheetSide, exact] of [
+    ['lower', 'left', lower.at],
+    ['upper', 'right', upper.at],
+    ['bottom', 'bottom', bottom],
+    ['top', 'top', top],
   ] as const) {
-    const done = cutEdge(boundary[side], flat, laid, sheetSide, covariance, fit.markTolerance);
+    const done = cutEdge(boundary[side], exact, flat, laid, sheetSide, covariance, fit.markTolerance);
     cut[boundary[side].name] = done.edge;
     gaps.push(...done.gaps);
   }

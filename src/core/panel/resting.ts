@@ -27,9 +27,16 @@ export function hollowAt(height: (u: number, v: number) => number, region: Regio
     v: [v0, v1],
   } = region;
   const sample = (u: number, v: number): Sample => [u, v, height(u, v)];
-  const samples = gridOver(region, STEPS).map(([u, v]) => sample(u, v));
+  const middle = { u: nearMiddle(region.u), v: nearMiddle(region.v) };
+  const samples = [...gridOver(region, STEPS), ...gridOver(middle, 2)].map(([u, v]) => sample(u, v));
   const corners = [sample(u0, v0), sample(u1, v0), sample(u1, v1), sample(u0, v1)] as const;
   // A hair off the middle, so that the centre never lies on the line between two samples.
   const plane = restingPlane(samples, corners, [u0 + 0.50013 * (u1 - u0), v0 + 0.49971 * (v1 - v0)]);
   return (u, v) => Math.max(0, heightOf(plane, u, v) - height(u, v));
 }
+
+/** A sheet on a hump touches it in one place, so the wall is sampled closely about the sheet's middle. */
+const nearMiddle = ([from, to]: [number, number]): [number, number] => [
+  from + 0.499 * (to - from),
+  from + 0.501 * (to - from),
+];
