@@ -11,11 +11,19 @@ export async function writeFolder(folder: string, files: ReadonlyMap<string, Uin
   const target = resolve(folder);
   const existed = await isFolder(target);
   const made = existed ? undefined : await mkdir(dirname(target), { recursive: true });
-  let temporary: string | null = null;
   try {
-    temporary = await mkdtemp(
-      existed ? join(target, '.unfinished-') : join(dirname(target), `.${basename(target)}-unfinished-`),
-    );
+    await writeBeside(target, existed, files);
+  } catch (error) {
+    if (made) await removeEmpty(dirname(target), made);
+    throw error;
+  }
+}
+
+async function writeBeside(target: string, existed: boolean, files: ReadonlyMap<string, Uint8Array>): Promise<void> {
+  const temporary = await mkdtemp(
+    existed ? join(target, '.unfinished-') : join(dirname(target), `.${basename(target)}-unfinished-`),
+  );
+  try {
     const fresh = join(temporary, 'new');
     for (const [path, bytes] of files) {
       await mkdir(dirname(join(fresh, path)), { recursive: true });
@@ -23,11 +31,8 @@ export async function writeFolder(folder: string, files: ReadonlyMap<string, Uin
     }
     if (existed) await moveInto(target, fresh, join(temporary, 'old'), [...files.keys()]);
     else await rename(fresh, target);
-  } catch (error) {
-    if (made) await removeEmpty(dirname(target), made);
-    throw error;
   } finally {
-    if (temporary) await rm(temporary, { recursive: true, force: true });
+    await rm(temporary, { recursive: true, force: true });
   }
 }
 

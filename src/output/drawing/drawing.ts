@@ -22,7 +22,7 @@ export interface MarkDrawing {
   plusMinus: Measure;
   /** distance to the other control line, along the edge */
   along: Measure;
-  /** which way from that control line: `left`, `right`, `above`, `below`; `off` where it is nought */
+  /** which way from that control line: `left`, `right`, `above`, `below`; empty where it is nought */
   direction: string;
   /** `29 1/2" left of plumb line` */
   acrossWords: string;

@@ -61,7 +61,7 @@ function markDrawing(
     at,
     across: away(upright ? right : up),
     along: away(upright ? up : right),
-    direction: onLine(upright ? right : up) ? 'off' : upright ? rightSide : upSide,
+    direction: onLine(upright ? right : up) ? '' : upright ? rightSide : upSide,
     acrossWords: upright ? rightWords : upWords,
     alongWords: upright ? upWords : rightWords,
     plusMinus,

@@ -10,9 +10,10 @@ export type {
   Strip,
   View,
 } from './drawing';
+export { panelTitle } from './edgeWords';
 export { geometryShapes, panelShapes } from './geometryShapes';
-export { type Lengths, lengthsOf, SCRIBE_BEYOND } from './lengths';
 export { holeLines, markLines } from './labelLines';
+export { type Lengths, lengthsOf, SCRIBE_BEYOND } from './lengths';
 export { edgeSentence, templateNotes } from './notes';
 export { panelDrawing } from './panelDrawing';
 export { placeShapes } from './placeShapes';

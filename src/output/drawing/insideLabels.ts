@@ -4,16 +4,23 @@ import { type Shape, type Words, words } from './shape';
 import { shapeBounds } from './shapeBounds';
 import type { MeasureText } from './textWidth';
 
-/**
- * Names of the edges and of the control lines, inside the outline.
- * @param largest font size in mm; smaller where an edge's name would be longer than its place
- * @param tick stroke at a mark, mm, that the names keep clear of
- */
-export function insideLabels(drawing: PanelDrawing, largest: number, tick: number, measure: MeasureText): Shape[] {
-  const size = insideSize(drawing, largest, measure);
+export interface InsideOptions {
+  /** font size in mm; smaller, but not below `smallest`, where an edge's name would be longer than its place */
+  largest: number;
+  smallest: number;
+  /** stroke at a mark, mm, that the names keep clear of */
+  tick: number;
+  measure: MeasureText;
+}
+
+/** Names of the edges and of the control lines, inside the outline. */
+export function insideLabels(drawing: PanelDrawing, { largest, smallest, tick, measure }: InsideOptions): Shape[] {
+  const size = Math.max(Math.min(smallest, largest), fittingSize(drawing, largest, measure));
   return [
     ...controlLineNames(drawing, size),
-    ...drawing.edges.flatMap((edge) => edgeName(edge, drawing, size, 0.7 * tick + 0.6 * size)),
+    ...drawing.edges.flatMap((edge) =>
+      edgeName(edge, drawing, { size, smallest, measure, clear: 0.7 * tick + 0.6 * size }),
+    ),
   ];
 }
 
@@ -27,43 +34,54 @@ function controlLineNames({ levelLine, plumbDatum, outline }: PanelDrawing, size
   ];
 }
 
-function insideSize(drawing: PanelDrawing, largest: number, measure: MeasureText): number {
+function fittingSize(drawing: PanelDrawing, largest: number, measure: MeasureText): number {
   const ratios = drawing.edges.map((edge) => {
     const [first, last] = [edge.path[0], edge.path.at(-1)];
     if (!first || !last) return 1;
     const [, length] = longerStretch(edge, drawing);
     return length / (measure(edgeWords(edge), largest, false) + 6 * largest);
   });
-  return largest * Math.max(0.55, Math.min(1, ...ratios));
+  return largest * Math.min(1, ...ratios);
 }
 
 const edgeWords = ({ title, methodWords }: EdgeDrawing): string => `${title.toUpperCase()}: ${methodWords}`;
 
 /** Shares of the free stretch where an edge's name is tried, best first. */
-const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8];
+const SHARES = [0.5, 0.25, 0.75, 0, 1];
 
-function edgeName(edge: EdgeDrawing, drawing: PanelDrawing, size: number, clear: number): Shape[] {
+interface NameSetting {
+  size: number;
+  smallest: number;
+  /** distance from the edge, mm */
+  clear: number;
+  measure: MeasureText;
+}
+
+function edgeName(edge: EdgeDrawing, drawing: PanelDrawing, { size, smallest, clear, measure }: NameSetting): Shape[] {
   const { path, place } = edge;
   if (path.length === 0) return [];
   const [middleAt, length] = longerStretch(edge, drawing);
   const upright = place === 'left' || place === 'right';
   const ends = path.map((point) => point[upright ? 0 : 1]);
-  const off = place === 'left' || place === 'bottom' ? Math.max(...ends) + clear : Math.min(...ends) - clear;
-  const baseline = { left: off + 0.8 * size, right: off, bottom: off, top: off - 0.8 * size }[place];
   const text = edgeWords(edge);
-  const names = SHARES.map((share) => {
-    const along = middleAt + (share - 0.5) * length;
-    return words(text, upright ? [baseline, along] : [along, baseline], size, {
-      anchor: 'middle',
-      angle: upright ? 90 : 0,
+  const names = [1, 0.8, 0.65].flatMap((smaller) => {
+    const own = Math.max(Math.min(smallest, size), smaller * size);
+    const off = place === 'left' || place === 'bottom' ? Math.max(...ends) + clear : Math.min(...ends) - clear;
+    const baseline = { left: off + 0.8 * own, right: off, bottom: off, top: off - 0.8 * own }[place];
+    return SHARES.map((share) => {
+      const along = middleAt + (share - 0.5) * Math.max(0, length - measure(text, own, false) - 2 * own);
+      return words(text, upright ? [baseline, along] : [along, baseline], own, {
+        anchor: 'middle',
+        angle: upright ? 90 : 0,
+      });
     });
   });
-  return [names.find((name) => !drawing.holes.some((hole) => overHole(name, hole, size))) ?? names[0]!];
+  return [names.find((name) => !drawing.holes.some((hole) => overHole(name, hole, measure))) ?? names[0]!];
 }
 
-function overHole(name: Words, { centre: [x, y], diameter: { mm } }: HoleDrawing, size: number): boolean {
-  const box = shapeBounds([name]);
-  const reach = mm / 2 + size;
+function overHole(name: Words, { centre: [x, y], diameter: { mm } }: HoleDrawing, measure: MeasureText): boolean {
+  const box = shapeBounds([name], measure);
+  const reach = mm / 2 + 0.5 * name.size;
   return x + reach > box.left && x - reach < box.right && y + reach > box.bottom && y - reach < box.top;
 }
 

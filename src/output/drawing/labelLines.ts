@@ -7,7 +7,7 @@ export const LABEL_LINES = 3;
 export function markLines(mark: MarkDrawing): string[] {
   const { number, across, direction, plusMinus, alongWords, sliverWords, scribe } = mark;
   return [
-    `${number}:  ${across.text} ${direction} ${plusMinus.text}${scribe ? ' *' : ''}`.trim(),
+    [`${number}: `, across.text, direction, plusMinus.text, scribe ? '*' : ''].filter(Boolean).join(' '),
     alongWords,
     sliverWords,
   ];

@@ -17,11 +17,15 @@ interface Label {
   lines: string[];
 }
 
-/** Labels of all marks and holes outside the drawing's bounds, none over another, each with a leader. */
-export function outsideLabels(drawing: PanelDrawing, size: number, measure: MeasureText): Shape[] {
+/**
+ * Labels of all marks and holes outside the drawing's bounds, none over another, each with a leader.
+ * @param rowWidth width in mm that the rows above and below may take if that is more than the drawing takes with its
+ * columns
+ */
+export function outsideLabels(drawing: PanelDrawing, size: number, measure: MeasureText, rowWidth = 0): Shape[] {
   return [
     ...(['left', 'right'] as const).flatMap((place) => columnLabels(drawing, place, size)),
-    ...(['bottom', 'top'] as const).flatMap((place) => rowLabels(drawing, place, size, measure)),
+    ...(['bottom', 'top'] as const).flatMap((place) => rowLabels(drawing, place, size, measure, rowWidth)),
   ];
 }
 
@@ -66,16 +70,24 @@ function columnLabels(drawing: PanelDrawing, place: 'left' | 'right', size: numb
 }
 
 /** In one row or two, the leaders to the farther one passing between the labels of the nearer; else turned upright. */
-function rowLabels(drawing: PanelDrawing, place: 'bottom' | 'top', size: number, measure: MeasureText): Shape[] {
+function rowLabels(
+  drawing: PanelDrawing,
+  place: 'bottom' | 'top',
+  size: number,
+  measure: MeasureText,
+  rowWidth: number,
+): Shape[] {
   const labels = labelsAt(drawing, place);
   if (labels.length === 0) return [];
   const { bounds } = drawing;
   const outward = place === 'bottom' ? -1 : 1;
   const near = bounds[place] + outward * MARGIN * size;
-  const [left, right] = [
+  const [leftmost, rightmost] = [
     bounds.left - labelRoom(drawing, 'left', size, measure),
     bounds.right + labelRoom(drawing, 'right', size, measure),
   ];
+  const spare = Math.max(0, rowWidth - (rightmost - leftmost)) / 2;
+  const [left, right] = [leftmost - spare, rightmost + spare];
   const pitch = widest(labels, size, measure) + 1.5 * size;
   const rows = Math.ceil((labels.length * pitch) / (right - left));
   const wanted = labels.map(({ at }) => at[0]);

@@ -4,7 +4,7 @@ import type { Shape } from './shape';
 /** The shapes scaled about the origin, then moved by `to`; words keep their size relative to the geometry. */
 export function placeShapes(shapes: Shape[], scale: number, to: Point): Shape[] {
   const move = ([x, y]: Point): Point => [x * scale + to[0], y * scale + to[1]];
-  return shapes.map((shape) => {
+  const place = (shape: Shape): Shape => {
     switch (shape.kind) {
       case 'polyline':
         return { ...shape, points: shape.points.map(move) };
@@ -13,5 +13,6 @@ export function placeShapes(shapes: Shape[], scale: number, to: Point): Shape[] 
       case 'words':
         return { ...shape, at: move(shape.at), size: shape.size * scale };
     }
-  });
+  };
+  return shapes.map(place);
 }

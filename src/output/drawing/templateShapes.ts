@@ -16,19 +16,23 @@ export interface TemplateOptions {
   notes: boolean;
   /** leaves out what of the sheet lies far from the panel */
   cropped?: boolean;
+  /** width in mm that rows of labels may take beyond the drawing's own */
+  rowWidth?: number;
+  /** font size in mm below which edge names do not shrink to fit */
+  smallest?: number;
 }
 
 /** A whole template: lines, dimensions at every mark and hole, edge names, and the notes if wanted. */
 export function templateShapes(
   drawing: PanelDrawing,
-  { size, notes, cropped = false, measure = roughTextWidth }: TemplateOptions,
+  { size, notes, rowWidth, smallest, cropped = false, measure = roughTextWidth }: TemplateOptions,
 ): Shape[] {
   const tick = 1.6 * size;
   const shapes: Shape[] = [
     ...(cropped ? croppedSheet(drawing, 0.8 * size) : sheetShapes(drawing)),
     ...panelShapes(drawing, tick),
-    ...insideLabels(drawing, 0.9 * size, tick, measure),
-    ...outsideLabels(drawing, size, measure),
+    ...insideLabels(drawing, { largest: 0.9 * size, smallest: smallest ?? 0.5 * size, tick, measure }),
+    ...outsideLabels(drawing, size, measure, rowWidth),
   ];
   return notes ? [...shapes, ...noteShapes(drawing, shapes, size, measure)] : shapes;
 }

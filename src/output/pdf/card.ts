@@ -17,6 +17,9 @@ import { POINT } from './paper';
 /** Font sizes tried for the dimensions, in points. */
 const SIZES = [12, 11, 10, 9, 8, 7, 6, 5, 4];
 
+/** Type is set no smaller, unless the words of a panel would fill the card, mm. */
+const SMALLEST = 7.2 * POINT;
+
 interface Block {
   text: string;
   bold: boolean;
@@ -34,7 +37,8 @@ export function cardPage(pack: Pack, drawing: PanelDrawing): Leaf {
   const blocks = cardBlocks(drawing);
   let size = 8.5 * POINT;
   let height = blocksHeight(blocks, width, size, pack);
-  while (height > 0.38 * (top - content.bottom) && size > 5.5 * POINT) {
+  const share = () => height / (top - content.bottom);
+  while (share() > (size > SMALLEST ? 0.38 : 0.6) && size > POINT) {
     size -= 0.5 * POINT;
     height = blocksHeight(blocks, width, size, pack);
   }
@@ -83,7 +87,14 @@ function atSize(
 ): { shapes: Shape[]; scale: number } {
   const layOut = (scale: number) =>
     placeShapes(
-      templateShapes(drawing, { size: size / scale, measure: pack.measure, notes: false, cropped: true }),
+      templateShapes(drawing, {
+        size: size / scale,
+        measure: pack.measure,
+        notes: false,
+        cropped: true,
+        rowWidth: width / scale,
+        smallest: SMALLEST / scale,
+      }),
       scale,
       [0, 0],
     );
@@ -128,7 +139,7 @@ function cardBlocks(drawing: PanelDrawing): Block[] {
       bold: false,
       mark: 'Ø',
     })),
-    { text: cautions.join(' '), bold: false, mark: '!', scale: 0.86 },
+    { text: cautions.join(' '), bold: false, mark: '!', scale: 0.9 },
   ];
 }
 

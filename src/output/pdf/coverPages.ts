@@ -1,11 +1,12 @@
-import { type Job, type Result, Z_95 } from '../../core';
-import { lengthsOf, type PanelDrawing } from '../drawing';
+import { type Job, type PanelName, type Result, Z_95 } from '../../core';
+import { lengthsOf, type PanelDrawing, panelTitle } from '../drawing';
 import { generalCautions, printCaution } from './cautions';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
-import { placesOf, readingWords, valueWords } from './readingWords';
-import { angleWords, hollowWords, leanWords, slopeWords, twistWords } from './wallWords';
+import { readingAdvice } from './readingAdvice';
+import { placesOf } from './readingWords';
+import { angleWords, hollowWords, leanWords, rimWords, twistWords } from './wallWords';
 
 /** A page's entry on the cover, filled in once the page exists. */
 export interface Contents {
@@ -18,7 +19,8 @@ export function coverPages(pack: Pack, job: Job, result: Result, drawings: Panel
   problems(flow, result, job);
   panelTable(flow, result, job, drawings);
   wallTables(flow, result, job);
-  readingAdvice(flow, job, result);
+  flow.heading('What the readings say');
+  flow.list(readingAdvice(job, result.adjustment));
   const contents = contentsList(flow, pack, entries);
   flow.heading('Before you start');
   flow.list([...generalCautions, printCaution], '–', 8.5 * POINT);
@@ -33,8 +35,19 @@ function problems(flow: Flow, { problems: found }: Result, job: Job): void {
   }
   flow.framed(
     found.length === 1 ? 'One problem to solve before cutting' : `${found.length} problems to solve before cutting`,
-    found.map(({ where, what, howMuch }) => `${where}: ${what}${howMuch === null ? '' : ` (${coarse(howMuch).text})`}`),
+    found.map(
+      ({ where, what, howMuch }) =>
+        `${placeOfProblem(where, job)}: ${what}${howMuch === null ? '' : ` (${coarse(howMuch).text})`}`,
+    ),
   );
+}
+
+/** `panels.left.holes.valve` as `Left side panel, hole valve`. */
+function placeOfProblem(where: string, job: Job): string {
+  const [, panel, rest = ''] = /^panels\.(back|left|right)(?:\.(.*))?$/s.exec(where) ?? [];
+  if (!panel) return where;
+  const title = panelTitle(panel as PanelName, job);
+  return rest ? `${title}, ${rest.replace(/^(hole|edge)s\./, '$1 ')}` : title;
 }
 
 function panelTable(flow: Flow, { panels }: Result, job: Job, drawings: PanelDrawing[]): void {
@@ -96,47 +109,9 @@ function wallTables(flow: Flow, { walls, corners, rim }: Result, job: Job): void
       ...corners[side].angle.map(({ value, sd }) => angleWords(value, sd)),
     ]),
   );
-  const { along, alongSd, across, acrossSd } = rim.outOfLevel;
-  flow.paragraph(
-    `Rim: ${slopeWords(along, alongSd, job, 'in 8 ft')} along the back wall (${along >= 0 ? 'higher at the right' : 'higher at the left'}); ` +
-      `${slopeWords(across, acrossSd, job, 'in 8 ft')} towards the front (${across >= 0 ? 'higher at the front' : 'higher at the back'}).`,
-  );
+  flow.paragraph(rimWords(rim, job));
   flow.paragraph('± holds in 95 of 100 cases.', { size: 8 * POINT });
 }
-
-function readingAdvice(flow: Flow, job: Job, { adjustment: { suspect, next, assumed, dof, s0 } }: Result): void {
-  const places = placesOf(job);
-  const items: string[] = [];
-  if (suspect) {
-    const { what, where } = readingWords(suspect.id, job);
-    const kind =
-      job.readings.find(({ id }) => id === suspect.id.replace(/\/\d+$/, '') || id === suspect.id)?.kind ?? 'span';
-    const fits = suspect.located
-      ? `the others point to ${valueWords(kind, suspect.fits, job)}`
-      : `the readings cannot tell which is wrong${suspect.alternatives.length ? `; it may as well be ${suspect.alternatives.join(', ')}` : ''}`;
-    items.push(`Re-measure ${suspect.id} (${what}, ${where}): it fits worst, ${fits}.`);
-  }
-  if (next) {
-    const at = next.at === null ? '' : `, ${places.at(next.wall ?? 'left', next.at)}`;
-    const who = [next.wall ? `${next.wall} wall` : '', next.side ? `${next.side} corner` : '']
-      .filter(Boolean)
-      .join(', ');
-    items.push(
-      `Worth taking next: ${next.kind.replaceAll('-', ' ')}${who ? `, ${who}` : ''}, ${places.height(next.height)}${at}. The widest ± on a cut edge goes from ${millimetres95(next.sdBefore)} to ${millimetres95(next.sdAfter)}.`,
-    );
-  }
-  if (assumed.length > 0) items.push(`Assumed, not measured: ${assumed.join('; ')}.`);
-  items.push(
-    s0 === null
-      ? 'No reading checks another one: a wrong reading would not show.'
-      : `Readings agree within ${s0.toFixed(1)} times what their instruments promise (${dof} spare observations).`,
-  );
-  flow.heading('What the readings say');
-  flow.list(items);
-}
-
-/** Small ± are told in mm whatever the job is shown in: a gain is smaller than any fraction on a tape. */
-const millimetres95 = (sd: number): string => `±${(Z_95 * sd).toFixed(1)} mm`;
 
 function contentsList(flow: Flow, pack: Pack, entries: number): Contents {
   const size = 9 * POINT;

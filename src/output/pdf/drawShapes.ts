@@ -35,6 +35,8 @@ export function drawShapes(pen: Pen, shapes: Shape[]): void {
 }
 
 function hatch(pen: Pen, polygon: Point[], angles: number[], style: Stroke): void {
-  for (const angle of angles)
-    for (const [from, to] of hatchLines(polygon, HATCH_SPACING, angle)) pen.line(from, to, style);
+  pen.strokes(
+    angles.flatMap((angle) => hatchLines(polygon, HATCH_SPACING, angle)),
+    style,
+  );
 }

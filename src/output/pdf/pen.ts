@@ -81,6 +81,13 @@ export class Pen {
     this.push(stroke());
   }
 
+  /** Separate strokes as one path. */
+  strokes(parts: [Point, Point][], style: Stroke): void {
+    this.setStroke(style);
+    for (const part of parts) this.path(part, false);
+    this.push(stroke());
+  }
+
   filled(points: Point[], gray: number): void {
     this.push(setFillingGrayscaleColor(gray));
     this.path(points, true);

@@ -18,6 +18,8 @@ export interface LabelGround {
   inside: Rectangle;
   /** lines better not crossed */
   strokes: [Point, Point][];
+  /** areas better not covered */
+  areas: Rectangle[];
   /** labels placed before */
   taken: Rectangle[];
 }
@@ -27,13 +29,13 @@ export function placeLabel(
   { anchor: [x, y], reach, toward, width, height, size }: LabelWish,
   ground: LabelGround,
 ): Rectangle {
-  const { inside, strokes, taken } = ground;
+  const { inside, strokes, areas, taken } = ground;
   const clear = 0.25 * size;
   let best: Rectangle | null = null;
   let least = Infinity;
-  for (const far of [0, 2, 4.5, 8, 13]) {
+  for (const far of [0, 2, 4.5, 8, 13, 19]) {
     for (const [dx, dy] of directions(toward)) {
-      for (const slide of [0, 0.5, -0.5, 1, -1, 2, -2]) {
+      for (const slide of [0, 0.5, -0.5, 1, -1, 2, -2, 3, -3]) {
         const cx = x + dx * (reach + far * size + width / 2) + (dx === 0 ? slide * width : 0);
         const cy = y + dy * (reach + far * size + height / 2) + (dy === 0 ? slide * height : 0);
         const left = clamp(cx - width / 2, inside.left, inside.right - width);
@@ -44,6 +46,7 @@ export function placeLabel(
         const wide = grown(box, clear);
         const cost =
           10 * strokes.filter(([a, b]) => clipStroke(a, b, wide) !== null).length +
+          15 * areas.filter((other) => overlap(wide, other)).length +
           200 * taken.filter((other) => overlap(wide, other)).length +
           moved +
           0.5 * far +

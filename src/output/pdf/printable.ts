@@ -1,8 +1,9 @@
 /** Stands in for a character that the font cannot draw. */
 const SUBSTITUTE = '\uFFFD';
 
-/** Scripts that need no shaping, so that any sequence of their characters can be set. */
-const PLAIN = /[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{N}\p{P}\p{S}\p{Zs}]/u;
+/** Scripts and signs whose characters stand side by side, so that any sequence of them can be set. */
+const UNSHAPED = /[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{N}\p{P}\p{S}\p{Zs}]/u;
+const ONLY_UNSHAPED = new RegExp(`^${UNSHAPED.source}*$`, 'u');
 
 /** What a person typed, with line breaks as blanks and every character that the font lacks visibly replaced. */
 export function printable(text: string, glyphs: ReadonlySet<number>): string {
@@ -16,7 +17,9 @@ export function printable(text: string, glyphs: ReadonlySet<number>): string {
   return safe;
 }
 
-/** `printable` for fonts that fail on a script's shaping rules: only scripts without any are kept. */
-export function plainlyPrintable(text: string, glyphs: ReadonlySet<number>): string {
-  return [...printable(text, glyphs)].map((character) => (PLAIN.test(character) ? character : SUBSTITUTE)).join('');
+export const needsNoShaping = (text: string): boolean => ONLY_UNSHAPED.test(text);
+
+/** For fonts that fail on a script's shaping rules: only what needs none is kept. */
+export function plainlyPrintable(text: string): string {
+  return [...text].map((character) => (UNSHAPED.test(character) ? character : SUBSTITUTE)).join('');
 }

@@ -3,11 +3,13 @@ import {
   clipStroke,
   type EdgeDrawing,
   holeLines,
+  line,
   type MeasureText,
   markLines,
   type PanelDrawing,
   type Rectangle,
   type Shape,
+  shapeBounds,
   words,
 } from '../drawing';
 import { POINT } from './paper';
@@ -39,21 +41,33 @@ export function tileLabels(drawing: PanelDrawing, ground: Rectangle, measure: Me
     const part = clipStroke(a, b, ground);
     return part ? [part] : [];
   });
+  const areas = drawing.strips
+    .filter(({ kind }) => kind !== 'offcut')
+    .map(({ polygon }) => shapeBounds([{ kind: 'polyline', layer: 'sliver', points: polygon, closed: true }]));
   const taken: Rectangle[] = [];
   return labelsOn(drawing, ground).flatMap(({ lines, upright, ...wish }) => {
     const long = Math.max(...lines.map((text, i) => measure(text, SIZE, i === 0)));
     const high = lines.length * LEADING * SIZE;
     const box = placeLabel(
       { ...wish, size: SIZE, width: upright ? high : long, height: upright ? long : high },
-      { inside, strokes, taken },
+      { inside, strokes, areas, taken },
     );
     taken.push(box);
-    return lines.map((text, row) =>
-      upright
-        ? words(text, [box.left + (row + 0.8) * LEADING * SIZE, box.bottom], SIZE, { angle: 90, bold: row === 0 })
-        : words(text, [box.left, box.top - (row + 0.8) * LEADING * SIZE], SIZE, { bold: row === 0 }),
-    );
+    return [
+      ...leaderTo(wish, box),
+      ...lines.map((text, row) =>
+        upright
+          ? words(text, [box.left + (row + 0.8) * LEADING * SIZE, box.bottom], SIZE, { angle: 90, bold: row === 0 })
+          : words(text, [box.left, box.top - (row + 0.8) * LEADING * SIZE], SIZE, { bold: row === 0 }),
+      ),
+    ];
   });
+}
+
+/** A line from the point told of to words that lie too far off to be taken for its own without one. */
+function leaderTo({ anchor: [x, y], reach }: Pick<Label, 'anchor' | 'reach'>, box: Rectangle): Shape[] {
+  const near: Point = [Math.max(box.left, Math.min(box.right, x)), Math.max(box.bottom, Math.min(box.top, y))];
+  return Math.hypot(near[0] - x, near[1] - y) > reach + SIZE ? [line('text', [x, y], near)] : [];
 }
 
 function labelsOn(drawing: PanelDrawing, ground: Rectangle): Label[] {

@@ -1,6 +1,6 @@
-import type { PDFDocument, PDFFont, PDFHexString } from 'pdf-lib';
+import { type PDFDocument, type PDFFont, PDFHexString } from 'pdf-lib';
 import type { OutputFonts } from '../outputFonts';
-import { plainlyPrintable, printable } from './printable';
+import { needsNoShaping, plainlyPrintable, printable } from './printable';
 
 /** One font of the pack: measures and encodes any text a person may have typed, never throws. */
 export interface Typeface {
@@ -25,31 +25,48 @@ export async function embedTypefaces(pdf: PDFDocument, fonts: OutputFonts): Prom
 
 function typeface(font: PDFFont): Typeface {
   const glyphs = new Set(font.getCharacterSet());
-  const safeTexts = new Map<string, string>();
-  const unitWidths = new Map<string, number>();
-  const safe = (text: string): string => {
-    let known = safeTexts.get(text);
-    if (known === undefined) {
-      known = printable(text, glyphs);
-      try {
-        unitWidths.set(known, font.widthOfTextAtSize(known, 1));
-      } catch {
-        known = plainlyPrintable(text, glyphs);
-      }
-      safeTexts.set(text, known);
-    }
-    return known;
-  };
-  const unitWidth = (text: string): number => {
-    const known = unitWidths.get(text);
-    if (known !== undefined) return known;
-    const width = font.widthOfTextAtSize(text, 1);
-    unitWidths.set(text, width);
+  const characters = cached((character: string) => setCharacter(font, glyphs, character));
+  const widths = cached((text: string) => {
+    let width = 0;
+    for (const character of text) width += characters(character).width;
     return width;
-  };
+  });
+  const encoded = cached((text: string) => {
+    const safe = printable(text, glyphs);
+    if (!needsNoShaping(safe)) {
+      try {
+        return font.encodeText(safe).asString();
+      } catch {
+        return [...plainlyPrintable(safe)].map((character) => characters(character).hex).join('');
+      }
+    }
+    return [...safe].map((character) => characters(character).hex).join('');
+  });
   return {
     font,
-    width: (text, size) => unitWidth(safe(text)) * size,
-    encode: (text) => font.encodeText(safe(text)),
+    width: (text, size) => widths(text) * size,
+    encode: (text) => PDFHexString.of(encoded(text)),
+  };
+}
+
+/** A character as it is written in the file, with its width at size 1; without shaping a line is these side by side. */
+function setCharacter(font: PDFFont, glyphs: ReadonlySet<number>, character: string): { hex: string; width: number } {
+  const set = (safe: string) => ({ hex: font.encodeText(safe).asString(), width: font.widthOfTextAtSize(safe, 1) });
+  const safe = printable(character, glyphs);
+  try {
+    return set(safe);
+  } catch {
+    return set(plainlyPrintable(safe));
+  }
+}
+
+function cached<T>(make: (key: string) => T): (key: string) => T {
+  const made = new Map<string, T>();
+  return (key) => {
+    const known = made.get(key);
+    if (known !== undefined) return known;
+    const value = make(key);
+    made.set(key, value);
+    return value;
   };
 }
