@@ -1,11 +1,18 @@
 import { DropdownMenu } from 'radix-ui';
 import { useRef } from 'react';
-import { blankJob, demos, download, jobFileName, jobText, usable, useSession } from '../../job';
+import { blankJob, demos, download, jobFileName, jobText, usable, useSession, useSessionState } from '../../job';
 import styles from './shell.module.css';
+
+const keepingWords = {
+  kept: 'Kept in this browser as you type.',
+  writing: 'Being kept in this browser…',
+  'not-kept': 'Not kept in this browser: save it.',
+};
 
 /** Open, save, demo jobs and a new job. */
 export function JobMenu() {
   const session = useSession();
+  const keeping = useSessionState((state) => state.keeping);
   const picker = useRef<HTMLInputElement>(null);
 
   const save = () => {
@@ -57,6 +64,7 @@ export function JobMenu() {
             <DropdownMenu.Item className={styles.menuItem} onSelect={save}>
               Save as a job file
             </DropdownMenu.Item>
+            <DropdownMenu.Label className={styles.menuLabel}>{keepingWords[keeping]}</DropdownMenu.Label>
             <DropdownMenu.Separator className={styles.menuLine} />
             <DropdownMenu.Label className={styles.menuLabel}>Demo jobs</DropdownMenu.Label>
             {demos.map(({ name, job }) => (

@@ -1,0 +1,42 @@
+import { expect, type Locator, type Page } from '@playwright/test';
+
+/** The three panels' templates and tables as text: all that the bench tells about a job. */
+export async function benchWords(page: Page): Promise<string[]> {
+  const words: string[] = [];
+  for (const panel of ['Left', 'Back', 'Right']) {
+    await goTo(page, `#bench/${panel.toLowerCase()}`);
+    await expect(page.getByRole('heading', { level: 2, name: new RegExp(`^${panel}`) })).toBeVisible();
+    words.push(...(await page.getByTestId('template').locator('text').allTextContents()));
+    words.push(...(await page.getByRole('table').allTextContents()));
+  }
+  return words;
+}
+
+export async function goTo(page: Page, hash: string): Promise<void> {
+  await page.evaluate((to) => {
+    window.location.hash = to;
+  }, hash);
+}
+
+/** The field of a reading's value. */
+export const valueField = (page: Page, reading: string): Locator =>
+  page.getByRole('textbox', { name: new RegExp(`^${reading}, .*: value$`) });
+
+/** Opens the app and waits until the first job is worked out. */
+export async function openApp(page: Page, hash = ''): Promise<void> {
+  await page.goto(`./${hash}`);
+  await expect(page.getByText(/The sheets cover the alcove|before anything is cut/)).toBeVisible();
+}
+
+/** Waits until the browser keeps the draft as it stands. */
+export async function kept(page: Page): Promise<void> {
+  const menu = page.getByRole('button', { name: 'Job', exact: true });
+  await menu.click();
+  await expect(page.getByText('Kept in this browser as you type.')).toBeVisible();
+  await page.keyboard.press('Escape');
+}
+
+export async function jobMenu(page: Page, item: string | RegExp): Promise<void> {
+  await page.getByRole('button', { name: 'Job', exact: true }).click();
+  await page.getByRole('menuitem', { name: item }).click();
+}

@@ -1,0 +1,55 @@
+import { expect, test } from '@playwright/test';
+import { openApp, valueField } from './app';
+import { coloursOf } from './colours';
+
+test('a panel is picked on the drawing and by keyboard, and leads to its template', async ({ page }) => {
+  await openApp(page);
+  const stage = page.getByTestId('alcove');
+  await expect.poll(() => coloursOf(stage.locator('canvas')), { timeout: 30_000 }).toBeGreaterThan(20);
+  const box = await stage.boundingBox();
+  if (!box) throw new Error('the drawing has no place');
+  await page.mouse.click(box.x + box.width * 0.45, box.y + box.height * 0.35);
+  await expect(page.getByRole('status').filter({ hasText: 'Back panel' })).toBeVisible();
+  await page.getByRole('radio', { name: 'Back' }).focus();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Space');
+  await expect(page.getByRole('status').filter({ hasText: 'Right side panel' })).toBeVisible();
+  await page.getByRole('link', { name: 'See its template' }).click();
+  await expect(page.getByRole('heading', { level: 2, name: /^Right side panel/ })).toBeVisible();
+});
+
+test('the slider says by how much the drawing exaggerates', async ({ page }) => {
+  await openApp(page);
+  const slider = page.getByRole('slider', { name: /^Out of true/ });
+  await slider.fill('12');
+  await expect(page.getByText('out of true × 12')).toBeVisible();
+  await expect(slider).toHaveAttribute('aria-valuetext', /^12 times/);
+  await slider.fill('1');
+  await expect(page.getByText('drawn true')).toBeVisible();
+});
+
+test('a lost drawing says so, and can be drawn again', async ({ page }) => {
+  await openApp(page);
+  const canvas = page.getByTestId('alcove').locator('canvas');
+  await expect.poll(() => coloursOf(canvas), { timeout: 30_000 }).toBeGreaterThan(20);
+  await canvas.evaluate((element: HTMLCanvasElement) =>
+    element.getContext('webgl2')?.getExtension('WEBGL_lose_context')?.loseContext(),
+  );
+  await expect(page.getByText(/The 3D drawing stopped/)).toBeVisible();
+  await page.getByRole('button', { name: 'Draw it again' }).click();
+  await expect.poll(() => coloursOf(canvas), { timeout: 30_000 }).toBeGreaterThan(20);
+});
+
+test('without WebGL the rest works', async ({ page }) => {
+  await page.addInitScript(() => {
+    const get = HTMLCanvasElement.prototype.getContext;
+    HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
+      return kind.startsWith('webgl') ? null : Reflect.apply(get, this, [kind, ...rest]);
+    } as typeof get;
+  });
+  await openApp(page);
+  await expect(page.getByText(/cannot draw in 3D/)).toBeVisible();
+  await valueField(page, 'corner-left-1').fill('29');
+  await page.getByRole('link', { name: /^Bench/ }).click();
+  await expect(page.getByTestId('template')).toBeVisible();
+});

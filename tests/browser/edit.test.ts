@@ -1,0 +1,84 @@
+import { expect, test } from '@playwright/test';
+import { benchWords, goTo, kept, openApp, valueField } from './app';
+
+test('an edit changes the template; undo and redo take it back and forth', async ({ page }) => {
+  await openApp(page);
+  const before = await benchWords(page);
+  await goTo(page, '#site');
+  const field = valueField(page, 'corner-left-1');
+  const was = await field.inputValue();
+  await field.fill('27 1/2');
+  await field.blur();
+  await expect.poll(() => benchWords(page)).not.toEqual(before);
+  const after = await benchWords(page);
+  await goTo(page, '#site');
+
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(field).toHaveValue(was);
+  await expect.poll(() => benchWords(page)).toEqual(before);
+  await goTo(page, '#site');
+  await page.keyboard.press('Control+Shift+z');
+  await expect(field).toHaveValue('27 1/2');
+  await expect.poll(() => benchWords(page)).toEqual(after);
+});
+
+test('a reading can be added, filled in, left out and removed', async ({ page }) => {
+  await openApp(page);
+  await page.getByRole('button', { name: 'Add a reading' }).click();
+  await page.getByRole('menuitem', { name: /^Wall to wall/ }).click();
+  const row = page.locator('[data-reading]').filter({ hasText: 'Not used yet' });
+  await expect(row).toHaveCount(1);
+  const id = (await row.getAttribute('data-reading')) ?? '';
+  const added = page.locator(`[data-reading="${id}"]`);
+  await expect(added.getByRole('textbox', { name: 'height from the level line' })).toBeFocused();
+  await page.keyboard.type('10');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('12');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('59 1/2');
+  await page.keyboard.press('Enter');
+  await expect(added).not.toContainText('Not used yet');
+  await expect(added).toContainText(/agrees|fits|re-measure|nothing checks|may be wrong/);
+  await added.getByRole('button', { name: `More for ${id}` }).click();
+  await added.getByRole('button', { name: 'Leave it out' }).click();
+  await expect(added).toContainText('left out');
+  await added.getByRole('button', { name: 'Remove' }).click();
+  await expect(added).toHaveCount(0);
+});
+
+test('a reading that cannot be right is named, with what it may have been', async ({ page }) => {
+  await openApp(page);
+  const field = valueField(page, 'corner-left-2');
+  await field.fill('30 1/16');
+  await field.blur();
+  const row = page.locator('[data-reading="corner-left-2"]');
+  await expect(row).toContainText('re-measure this one');
+  await expect(page.getByText(/Re-measure this one: corner-left-2/)).toContainText(/an inch/);
+});
+
+test('text that is not a length stays as typed over a reload, and is not used', async ({ page }) => {
+  await openApp(page);
+  const field = valueField(page, 'corner-left-1');
+  await field.fill('28 13/');
+  await field.blur();
+  const row = page.locator('[data-reading="corner-left-1"]');
+  await expect(row).toContainText('Not used yet');
+  await expect(field).toHaveAttribute('aria-invalid', 'true');
+  await kept(page);
+  await page.reload();
+  await expect(field).toHaveValue('28 13/');
+  await expect(row).toContainText('Not used yet');
+  await field.fill('28 13/16');
+  await field.blur();
+  await expect(row).not.toContainText('Not used yet');
+});
+
+test('units switch what is shown and read, not what was measured', async ({ page }) => {
+  await openApp(page);
+  const field = valueField(page, 'corner-left-1');
+  const inches = await field.inputValue();
+  await page.getByRole('radio', { name: 'mm' }).click();
+  await expect(field).toHaveValue(/^\d+\.\d$/);
+  await page.getByRole('radio', { name: 'in', exact: true }).click();
+  await expect(field).toHaveValue(inches);
+});

@@ -1,0 +1,42 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+import { openApp } from './app';
+
+const sizes = [
+  { width: 390, height: 844 },
+  { width: 1024, height: 768 },
+  { width: 1440, height: 900 },
+];
+const places = ['#site/readings', '#site/truth', '#site/holes', '#site/basics', '#bench/back', '#bench/right'];
+
+for (const size of sizes) {
+  for (const place of places) {
+    test(`${place} at ${size.width} × ${size.height}: accessible, nothing cut off, large enough to touch`, async ({
+      page,
+    }) => {
+      await page.setViewportSize(size);
+      await openApp(page, place);
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ target }) => target)])).toEqual([]);
+
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(wide).toBeLessThanOrEqual(0);
+
+      const small = await page
+        .locator(
+          'button:visible, a[href]:visible, select:visible, textarea:visible, input:visible:not([type=checkbox])',
+        )
+        .evaluateAll((elements) =>
+          elements
+            .filter(
+              (element) =>
+                element.getBoundingClientRect().height < 43.5 && !element.matches(':not(:focus)[href]:first-child'),
+            )
+            .map((element) => element.outerHTML.slice(0, 120)),
+        );
+      expect(small).toEqual([]);
+    });
+  }
+}
