@@ -10,6 +10,20 @@ export type {
 } from './adjust';
 export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport } from './diagnose';
 export * from './job-file';
+export {
+  type Column,
+  type LinearModel,
+  type LinearSolution,
+  type PlacedPiece,
+  planStock,
+  type Rectangle,
+  type SheetInUse,
+  type SheetLayout,
+  type SolveLinear,
+  type StockBar,
+  type StockPlan,
+} from './layout';
+export { splitContour } from './leg';
 export * from './length';
 export type { Joint, MaterialLine, Materials } from './materials';
 export type {
@@ -24,9 +38,29 @@ export type {
   Point,
   Problem,
 } from './panel';
-export { Z_95 } from './reliability';
+export {
+  type Angle,
+  type Body,
+  type Caution,
+  type Cover,
+  type Fold,
+  type Frame,
+  fold,
+  foldedOutline,
+  type Notch,
+  type Piece,
+  type PieceEdge,
+  type PieceEnd,
+  type PieceKind,
+  type PieceMark,
+  type PieceNote,
+  type Station,
+  type Vec3,
+} from './piece';
 export { type PlannedReading, type PlanOptions, surveyPlan, type Unread } from './plan';
+export { Z_95 } from './reliability';
 export type { Result } from './result';
 export type { SequenceStep } from './sequence';
+export type { BracketLine, ShelfPiece } from './shelf';
 export type { Slip, SlipKind } from './slip';
 export { solve } from './solve';

@@ -1,9 +1,12 @@
 import type { AdjustmentReport } from './adjust';
 import type { CornerReport, FrontReport, RimReport, WallReport } from './diagnose';
 import type { Side, WallName } from './job-file';
+import type { SheetLayout } from './layout';
 import type { Materials } from './materials';
 import type { Panel, Problem } from './panel';
+import type { Piece } from './piece';
 import type { SequenceStep } from './sequence';
+import type { ShelfPiece } from './shelf';
 
 /** All that follows from a job. Lengths in mm, angles in degrees; plain JSON. */
 export interface Result {
@@ -15,7 +18,9 @@ export interface Result {
   rim: RimReport;
   front: Record<Side, FrontReport>;
   panels: Record<WallName, Panel>;
-  pieces: { trim: never[]; legs: never[]; fillers: never[]; shelves: never[] };
+  pieces: { trim: Piece[]; legs: Piece[]; fillers: Piece[]; shelves: ShelfPiece[] };
+  /** what is cut from which sheet; trim from stock lengths is planned apart, see `planStock` */
+  layout: SheetLayout;
   materials: Materials;
   sequence: SequenceStep[];
   problems: Problem[];

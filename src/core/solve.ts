@@ -2,9 +2,11 @@ import { adjust } from './adjust';
 import { adjustmentReport } from './adjustmentReport';
 import { restrained } from './alcove';
 import { diagnose } from './diagnose';
+import { fitPieces } from './fitPieces';
 import type { Job, WallName } from './job-file';
 import { materialsFor } from './materials';
 import { fitPanel, type Panel, type Problem } from './panel';
+import type { Piece } from './piece';
 import type { Result } from './result';
 import { sequenceFor } from './sequence';
 
@@ -26,6 +28,8 @@ export function solve(job: Job): Result {
     return fitted.panel;
   };
   const panels = { back: fit('back'), left: fit('left'), right: fit('right') };
+  const { pieces, layout, problems: pieceProblems } = fitPieces(alcove, adjustment.covariance, job, panels);
+  problems.push(...pieceProblems);
   const bought = materialsFor(alcove, job, panels);
   problems.push(...bought.problems);
   return {
@@ -34,9 +38,18 @@ export function solve(job: Job): Result {
     adjustment: adjustmentReport(adjustment, job),
     ...diagnose(adjustment, job),
     panels,
-    pieces: { trim: [], legs: [], fillers: [], shelves: [] },
+    pieces,
+    layout,
     materials: bought.materials,
-    sequence: sequenceFor(job, { panels, materials: bought.materials, legs: [], trim: [], shelves: [] }),
+    sequence: sequenceFor(job, {
+      panels,
+      materials: bought.materials,
+      legs: pieces.legs.map(labelled),
+      trim: pieces.trim.map(labelled),
+      shelves: pieces.shelves.map(labelled),
+    }),
     problems,
   };
 }
+
+const labelled = ({ id, name }: Piece): { id: string; label: string } => ({ id, label: name });

@@ -1,5 +1,5 @@
 import type { Highs } from 'highs';
-import type { LinearModel, LinearSolution, SolveLinear } from '../core/layout/stock';
+import type { LinearModel, LinearSolution, SolveLinear } from '../core';
 
 export interface SolverLimits {
   /** seconds for one model */

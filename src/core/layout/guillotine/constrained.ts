@@ -2,9 +2,11 @@ import { Heap } from './heap';
 import { outsideBound } from './outsideBound';
 import { type RectangleKind, unconstrainedGuillotine } from './unconstrained';
 
-/** A kind of rectangle of which `most` may be cut. */
+/** A kind of rectangle of which `most` may be cut, together with the others of its `group` (one piece in two positions). */
 export interface LimitedKind extends RectangleKind {
   most: number;
+  /** index; without it the kind is alone */
+  group?: number;
 }
 
 /** How a rectangle is made up: one piece, or two rectangles joined side by side or one on the other. */
@@ -15,7 +17,7 @@ export interface BuiltRectangle {
   width: number;
   height: number;
   value: number;
-  /** pieces of each kind in it */
+  /** pieces of each group in it */
   counts: Uint8Array;
   build: Build;
 }
@@ -40,8 +42,10 @@ export function constrainedGuillotine(
   height: number,
   limit = 4000,
 ): GuillotineCut {
-  const most = kinds.map((kind) => kind.most);
-  const outside = outsideBound(unconstrainedGuillotine(kinds, width, height, most), width, height);
+  const groups = groupsOf(kinds);
+  const most = groups.most;
+  const each = kinds.map((kind) => kind.most);
+  const outside = outsideBound(unconstrainedGuillotine(kinds, width, height, each), width, height);
   const open = new Heap<{ bound: number; rectangle: BuiltRectangle }>((a, b) => a.bound > b.bound);
   const seen = new Map<string, BuiltRectangle[]>();
   const closed: BuiltRectangle[] = [];
@@ -57,8 +61,8 @@ export function constrainedGuillotine(
 
   kinds.forEach((kind, k) => {
     if (kind.most < 1) return;
-    const counts = new Uint8Array(kinds.length);
-    counts[k] = 1;
+    const counts = new Uint8Array(most.length);
+    counts[groups.of[k]!] = 1;
     offer({ width: kind.width, height: kind.height, value: kind.value, counts, build: { kind: k } });
   });
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
@@ -74,6 +78,15 @@ export function constrainedGuillotine(
     }
   }
   return { best, exact: true };
+}
+
+function groupsOf(kinds: readonly LimitedKind[]): { of: number[]; most: number[] } {
+  const names = [...new Set(kinds.map(({ group }, k) => group ?? -1 - k))];
+  const of = kinds.map(({ group }, k) => names.indexOf(group ?? -1 - k));
+  return {
+    of,
+    most: names.map((_, g) => Math.max(...kinds.filter((_kind, k) => of[k] === g).map((kind) => kind.most))),
+  };
 }
 
 function join(

@@ -1,0 +1,51 @@
+import type { Cutting, WallName } from '../../job-file';
+import type { Panel } from '../../panel';
+import { extent, type Piece } from '../../piece';
+
+/** A rectangle to be cut roughly for a piece, mm. */
+export interface Blank {
+  piece: string;
+  width: number;
+  height: number;
+  mayTurn: boolean;
+  /** may be made up of several lengths */
+  mayPart: boolean;
+  part: { number: number; of: number };
+}
+
+const WHOLE = { number: 1, of: 1 };
+
+export function panelBlank({ name, flat }: Panel, { margin, turn }: Cutting): Blank {
+  const [left, right] = extent(flat.outline, 0);
+  const [bottom, top] = extent(flat.outline, 1);
+  return {
+    piece: panelId(name),
+    width: right - left + 2 * margin,
+    height: top - bottom + 2 * margin,
+    mayTurn: turn,
+    mayPart: false,
+    part: WHOLE,
+  };
+}
+
+/** A filler does not show, so it may lie either way and be made up of several lengths. */
+export function pieceBlank({ id, kind, axis, size }: Piece, { margin, turn }: Cutting): Blank {
+  const [width, height] = axis === 'x' ? [size.along, size.across] : [size.across, size.along];
+  return {
+    piece: id,
+    width: width + 2 * margin,
+    height: height + 2 * margin,
+    mayTurn: turn || kind === 'filler',
+    mayPart: kind === 'filler',
+    part: WHOLE,
+  };
+}
+
+export const panelId = (name: WallName): string => `panels.${name}`;
+
+/** The blank as the given number of shorter ones, each with its own margin. */
+export function inParts(blank: Blank, of: number, margin: number): Blank[] {
+  const long = blank.width > blank.height ? 'width' : 'height';
+  const each = (blank[long] - 2 * margin) / of + 2 * margin;
+  return Array.from({ length: of }, (_, k) => ({ ...blank, [long]: each, part: { number: k + 1, of } }));
+}

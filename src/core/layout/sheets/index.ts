@@ -1,0 +1,2 @@
+export { planSheets } from './planSheets';
+export type { PlacedPiece, Rectangle, SheetInUse, SheetLayout } from './sheetLayout';
