@@ -2,15 +2,15 @@
 // that the packages are not installed. Tests are counted from the runners' own JSON reports; a part that fails
 // without naming a failed test counts as one failure.
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { countsOfPart, playwrightCounts, vitestCounts } from './counts.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const reports = mkdtempSync(join(tmpdir(), 'nookwright-tests-'));
-const vitestReport = join(reports, 'vitest.json');
-const browserReport = join(reports, 'browser.json');
+const reports = `node_modules/.cache/tests-${process.pid}`;
+const vitestReport = `${reports}/vitest.json`;
+const browserReport = `${reports}/browser.json`;
 
 const parts = [
   { name: 'typecheck', steps: [['npm', 'run', '--silent', 'typecheck']] },
@@ -18,7 +18,7 @@ const parts = [
   {
     name: 'unit, property and reference tests',
     steps: [['npx', 'vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${vitestReport}`]],
-    count: () => vitestCount(read(vitestReport)),
+    count: () => vitestCounts(read(vitestReport)),
   },
   {
     name: 'build and browser tests',
@@ -26,12 +26,12 @@ const parts = [
       ['npm', 'run', '--silent', 'build'],
       ['npx', 'playwright', 'test', '--config', 'tests/browser/playwright.config.ts', '--reporter=list,json'],
     ],
-    count: () => playwrightCount(read(browserReport)),
+    count: () => playwrightCounts(read(browserReport)),
   },
 ];
 
 process.exitCode = existsSync(join(root, 'node_modules')) ? main() : notInstalled();
-rmSync(reports, { recursive: true, force: true });
+rmSync(join(root, reports), { recursive: true, force: true });
 
 function main() {
   const total = { passed: 0, failed: 0, skipped: 0 };
@@ -40,9 +40,7 @@ function main() {
     process.stdout.write(`\n== ${part.name}\n`);
     const began = performance.now();
     const ok = part.steps.every(run);
-    const counted = part.count?.() ?? { passed: 0, failed: 0, skipped: 0 };
-    const silent = part.count && counted.passed + counted.failed === 0;
-    if (counted.failed === 0 && (!ok || silent)) counted.failed = 1;
+    const counted = countsOfPart(part.count?.() ?? null, ok);
     for (const key of Object.keys(total)) total[key] += counted[key];
     lines.push(`${counted.failed === 0 ? 'ok  ' : 'FAIL'} ${part.name}: ${words(counted, part)}, ${seconds(began)} s`);
   }
@@ -60,35 +58,15 @@ function run([command, ...args]) {
     cwd: root,
     stdio: ['ignore', 'inherit', 'inherit'],
     shell: process.platform === 'win32',
-    env: { ...process.env, CI: '1', PLAYWRIGHT_JSON_OUTPUT_NAME: browserReport },
+    env: { ...process.env, CI: '1', PLAYWRIGHT_JSON_OUTPUT_FILE: join(root, browserReport) },
   });
   return status === 0;
 }
 
 /** A report, or null where its runner wrote none. */
-function read(path) {
+function read(report) {
+  const path = join(root, report);
   return existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : null;
-}
-
-function vitestCount(report) {
-  const files = report?.testResults ?? [];
-  const outcomes = files.flatMap((file) => file.assertionResults.map((test) => test.status));
-  const broken = files.filter((file) => file.status === 'failed' && !failedTest(file)).length;
-  return {
-    passed: outcomes.filter((status) => status === 'passed').length,
-    failed: outcomes.filter((status) => status === 'failed').length + broken,
-    skipped: outcomes.filter((status) => status !== 'passed' && status !== 'failed').length,
-  };
-}
-
-/** A file with no failed test fails when it does not load. */
-function failedTest(file) {
-  return file.assertionResults.some((test) => test.status === 'failed');
-}
-
-function playwrightCount(report) {
-  const { expected = 0, unexpected = 0, flaky = 0, skipped = 0 } = report?.stats ?? {};
-  return { passed: expected, failed: unexpected + flaky, skipped };
 }
 
 function seconds(began) {
