@@ -47,6 +47,7 @@ export {
   type Frame,
   fold,
   foldedOutline,
+  foldPanel,
   type Notch,
   type Piece,
   type PieceEdge,

@@ -1,12 +1,13 @@
 import type { Matrix } from 'ml-matrix';
 import { type Alcove, valuesOnly } from '../alcove';
-import { developMap, type FlatMap, planeMap, type Region } from '../flatten';
+import type { FlatMap, Region } from '../flatten';
 import type { Job } from '../job-file';
 import { Z_95 } from '../reliability';
 import { bendingStrain, largestCurvature } from './bending';
 import { boundaryOf, outlineOf, regionOf } from './boundary';
 import { cutEdge } from './cutEdge';
 import { panelEdges } from './edges';
+import { flatMapOf } from './flatMapOf';
 import { holeProblems } from './holeProblems';
 import { panelHoles } from './holes';
 import { laySheet } from './lay';
@@ -28,7 +29,7 @@ export function fitPanel(
   const boundary = boundaryOf(withRoom(panelEdges(valuesOnly(alcove), job, name)));
   const outline = outlineOf(boundary);
   const region = regionOf(outline);
-  const flat = fit.flexible ? developMap(alcove[name], region) : planeMap(alcove[name], region);
+  const flat = flatMapOf(alcove, job, name, outline);
   const flatOutline = outline.map(([u, v]) => flat.toSheet(u, v));
   const laid = laySheet(flatOutline, job.sheets[name], fit.keep[name], {
     lower: edges.lower.name,

@@ -5,6 +5,7 @@ export { sampleEdge } from './curve';
 export { frontLine, type PanelEdges, panelEdges } from './edges';
 export { fewestMarks } from './fewestMarks';
 export { fitPanel } from './fitPanel';
+export { flatMapOf } from './flatMapOf';
 export { LEAST_WEB } from './holeProblems';
 export { distanceToOutline, polygonArea } from './outline';
 export type {

@@ -1,4 +1,5 @@
 export { type Fold, fold, foldedOutline } from './fold';
+export { foldPanel } from './foldPanel';
 export { makePiece } from './makePiece';
 export { endOfStrip, type Obstacle, offBack, offSide, overRimBy } from './obstacle';
 export type {
