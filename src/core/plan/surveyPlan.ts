@@ -59,7 +59,10 @@ export function surveyPlan(job: Job, { target = MM_PER_INCH / 32 }: PlanOptions 
   const plan: PlannedReading[] = [];
   let knowledge = nothing;
   let before = Math.max(...halfWidthsOf(knowledge, gradients));
-  for (const [round, readings] of [[1, [...first]], [2, second]] as const) {
+  for (const [round, readings] of [
+    [1, [...first]],
+    [2, second],
+  ] as const) {
     for (const { reading, rows } of walkingOrder(readings)) {
       knowledge = updated(knowledge, rows);
       const halfWidths = halfWidthsOf(knowledge, gradients);

@@ -24,19 +24,17 @@ export function otherDigits(mm: number, display: DisplayUnit): Pick<Slip, 'kind'
   const changed = (at: number, ...others: string[]): string[] =>
     digits.with(at, others[0]!).map((digit, i) => (i === at + 1 && others[1] !== undefined ? others[1] : digit));
 
-  const swaps = digits
-    .slice(1)
-    .flatMap((digit, i) =>
-      digit === digits[i]
-        ? []
-        : [
-            {
-              kind: 'swapped-digits' as const,
-              words: 'two digits swapped',
-              likely: lengthOf(changed(i, digit, digits[i]!)),
-            },
-          ],
-    );
+  const swaps = digits.slice(1).flatMap((digit, i) =>
+    digit === digits[i]
+      ? []
+      : [
+          {
+            kind: 'swapped-digits' as const,
+            words: 'two digits swapped',
+            likely: lengthOf(changed(i, digit, digits[i]!)),
+          },
+        ],
+  );
   const misread = digits.flatMap((digit, i) =>
     [...(ALIKE[digit] ?? '')].map((other) => ({
       kind: 'misread-digit' as const,
