@@ -22,12 +22,15 @@ export interface WallStrip {
   stations(from: number, to: number): Station[];
 }
 
-const STEPS = 32;
+/** Stations a strip is given, less one, and intervals over which a length along it is summed. */
+const STATIONS = 32;
+const INTERVALS = 12;
 
 /** A strip along a level line: x runs along it from u = 0, y from the height `v` up. */
 export function levelStrip(alcove: Alcove, wall: WallName, off: number, v: number): WallStrip {
   const turn = wall === 'left' ? -1 : 1;
-  const alongAt = (u: number): number => turn * arc((at) => length(alongLevel(alcove, wall, at, v)), 0, u);
+  const speed = (at: number): number => length(alongLevel(alcove, wall, at, v));
+  const alongAt = (u: number): number => turn * arc(speed, 0, u, INTERVALS);
   const frameAt = (u: number): Frame => wallFrame(alcove, wall, off, u, v, 'x');
   return {
     axis: 'x',
@@ -38,13 +41,14 @@ export function levelStrip(alcove: Alcove, wall: WallName, off: number, v: numbe
       const up = upWall(alcove, wall, u, v);
       return [alongAt(u) + (height - v) * dot(up, x), (height - v) * dot(up, y)];
     },
-    stations: (from, to) => stationsOf(from, to, turn, (u) => ({ at: alongAt(u), frame: frameAt(u) })),
+    stations: (from, to) => stationsOf(from, to, turn, speed, frameAt),
   };
 }
 
 /** A strip along a line up the wall at the station `u`: y runs along it from the level line, x from the line. */
 export function uprightStrip(alcove: Alcove, wall: WallName, off: number, u: number): WallStrip {
-  const alongAt = (v: number): number => arc((at) => length(upWall(alcove, wall, u, at)), 0, v);
+  const speed = (at: number): number => length(upWall(alcove, wall, u, at));
+  const alongAt = (v: number): number => arc(speed, 0, v, INTERVALS);
   const frameAt = (v: number): Frame => wallFrame(alcove, wall, off, u, v, 'y');
   return {
     axis: 'y',
@@ -55,7 +59,7 @@ export function uprightStrip(alcove: Alcove, wall: WallName, off: number, u: num
       const across = alongLevel(alcove, wall, u, v);
       return [(station - u) * dot(across, x), alongAt(v) + (station - u) * dot(across, y)];
     },
-    stations: (from, to) => stationsOf(from, to, 1, (v) => ({ at: alongAt(v), frame: frameAt(v) })),
+    stations: (from, to) => stationsOf(from, to, 1, speed, frameAt),
   };
 }
 
@@ -97,15 +101,27 @@ function upWall(alcove: Alcove, wall: WallName, u: number, v: number): Vec3 {
   return wall === 'back' ? [0, 1, slope] : [slope, 1, 0];
 }
 
-function stationsOf(from: number, to: number, turn: number, station: (along: number) => Station): Station[] {
-  const all = Array.from({ length: STEPS + 1 }, (_, k) => station(from + ((to - from) * k) / STEPS));
+/** @param turn +1 where the strip's own axis runs with the wall's coordinate, −1 where against it */
+function stationsOf(
+  from: number,
+  to: number,
+  turn: number,
+  speed: (at: number) => number,
+  frameAt: (at: number) => Frame,
+): Station[] {
+  let along = arc(speed, 0, from, INTERVALS);
+  const all = Array.from({ length: STATIONS + 1 }, (_, k): Station => {
+    const place = from + ((to - from) * k) / STATIONS;
+    if (k > 0) along += arc(speed, from + ((to - from) * (k - 1)) / STATIONS, place, 2);
+    return { at: turn * along, frame: frameAt(place) };
+  });
   return turn * (to - from) > 0 ? all : all.reverse();
 }
 
-/** Composite Simpson rule; over a bow of 10 mm/m² and 3 m the error is below 1e-6 mm. */
-function arc(speed: (at: number) => number, from: number, to: number): number {
-  const step = (to - from) / STEPS;
+/** Composite Simpson rule over an even number of intervals. */
+function arc(speed: (at: number) => number, from: number, to: number, intervals: number): number {
+  const step = (to - from) / intervals;
   let sum = speed(from) + speed(to);
-  for (let k = 1; k < STEPS; k++) sum += (k % 2 === 0 ? 2 : 4) * speed(from + k * step);
+  for (let k = 1; k < intervals; k++) sum += (k % 2 === 0 ? 2 : 4) * speed(from + k * step);
   return (sum * step) / 3;
 }
