@@ -23,16 +23,18 @@ export function controlLines(panel: Panel, sheet: Rectangle, { point }: Orientat
   const where = panel.name === 'back' ? '' : '; it runs through the back edge at the level line';
   const [left, right] = [crossing[0] - sheet.left, sheet.right - crossing[0]];
   const [below, above] = [crossing[1] - sheet.bottom, sheet.top - crossing[1]];
+  const from = (mm: number, inside: string, outside: string, edge: string) =>
+    `${lengths.fine(Math.abs(mm)).text} ${mm < 0 ? outside : inside} ${edge}`;
   return {
     levelLine: {
       line: level,
       label: 'LEVEL LINE',
-      setOut: `Level line: ${lengths.fine(above).text} below the sheet's top edge (${lengths.fine(below).text} above its bottom edge).`,
+      setOut: `Level line: ${from(above, 'below', 'above', "the sheet's top edge")} (${from(below, 'above', 'below', 'its bottom edge')}).`,
     },
     plumbDatum: {
       line: datum,
       label: 'PLUMB LINE',
-      setOut: `Plumb line: ${lengths.fine(left).text} from the sheet's left edge as drawn (${lengths.fine(right).text} from its right edge)${where}.`,
+      setOut: `Plumb line: ${from(left, 'from', 'outside', "the sheet's left edge as drawn")} (${from(right, 'from', 'outside', 'its right edge')})${where}.`,
     },
     up,
     across,

@@ -46,6 +46,8 @@ function fittingSize(drawing: PanelDrawing, largest: number, measure: MeasureTex
 
 const edgeWords = ({ title, methodWords }: EdgeDrawing): string => `${title.toUpperCase()}: ${methodWords}`;
 
+/** Below 1 a name is tried smaller, above 1 farther from its edge, best first. */
+const STEPS = [1, 0.8, 0.65, 1.5, 2.2, 3];
 /** Shares of the free stretch where an edge's name is tried, best first. */
 const SHARES = [0.5, 0.25, 0.75, 0, 1];
 
@@ -64,9 +66,10 @@ function edgeName(edge: EdgeDrawing, drawing: PanelDrawing, { size, smallest, cl
   const upright = place === 'left' || place === 'right';
   const ends = path.map((point) => point[upright ? 0 : 1]);
   const text = edgeWords(edge);
-  const names = [1, 0.8, 0.65].flatMap((smaller) => {
-    const own = Math.max(Math.min(smallest, size), smaller * size);
-    const off = place === 'left' || place === 'bottom' ? Math.max(...ends) + clear : Math.min(...ends) - clear;
+  const names = STEPS.flatMap((step) => {
+    const own = Math.max(Math.min(smallest, size), Math.min(1, step) * size);
+    const away = Math.max(1, step) * clear;
+    const off = place === 'left' || place === 'bottom' ? Math.max(...ends) + away : Math.min(...ends) - away;
     const baseline = { left: off + 0.8 * own, right: off, bottom: off, top: off - 0.8 * own }[place];
     return SHARES.map((share) => {
       const along = middleAt + (share - 0.5) * Math.max(0, length - measure(text, own, false) - 2 * own);

@@ -45,6 +45,7 @@ export class Flow {
 
   paragraph(text: string, { bold = false, size = BODY, indent = 0, mark = '' } = {}): void {
     const lines = wrapText(text, this.width - indent, size, this.pack.measure, bold);
+    if (lines.length < 8) this.ensure(lines.length * LEADING * size);
     lines.forEach((line, i) => {
       this.ensure(LEADING * size);
       this.y -= LEADING * size;
@@ -102,7 +103,7 @@ export class Flow {
       const wrapped = cells.map((cell, i) =>
         wrapText(cell, widths[i]! - 2 * pad, size, this.pack.measure, bold || columns[i]!.bold),
       );
-      const height = Math.max(...wrapped.map((lines) => lines.length)) * step + 1.6;
+      const height = Math.max(...wrapped.map((lines) => lines.length)) * step + 1.2;
       const before = this.leaf;
       this.ensure(height);
       if (this.leaf !== before && !bold)
@@ -116,7 +117,7 @@ export class Flow {
         const { align = 'start', bold: always = false } = columns[i]!;
         const at = align === 'start' ? x + pad : x + widths[i]! - pad;
         lines.forEach((line, row) =>
-          pen.text(line, [at, this.y - 0.8 - (row + 0.8) * step], { size, bold: bold || always, align }),
+          pen.text(line, [at, this.y - 0.6 - (row + 0.8) * step], { size, bold: bold || always, align }),
         );
         x += widths[i]!;
       });
@@ -136,7 +137,7 @@ export class Flow {
 
   private openLeaf(title: string): void {
     this.leaf = this.pack.addLeaf();
-    this.y = drawTitle(this.pack, this.leaf, title, this.strapline);
+    this.y = drawTitle(this.pack, this.leaf, title, title === this.title ? this.strapline : '');
   }
 }
 

@@ -69,7 +69,7 @@ function where(reading: Reading, gap: number, { length, height, at }: Places): s
     case 'straightedge': {
       const end = (station: { at: number; height: number }) =>
         `${at(reading.wall, station.at)} ${height(station.height)}`;
-      return `${walls[reading.wall]}, from ${end(reading.from)} to ${end(reading.to)}`;
+      return `${walls[reading.wall]}, ${end(reading.from)} to ${end(reading.to)}`;
     }
     case 'square':
       return `${reading.side} corner, ${height(reading.height)}, legs ${length(reading.alongBack)} and ${length(reading.alongSide)}`;

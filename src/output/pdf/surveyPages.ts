@@ -36,7 +36,7 @@ export function surveyPages(pack: Pack, job: Job, { adjustment }: Result): Leaf 
         row.flag ? flags[row.flag] : '',
       ];
     }),
-    8 * POINT,
+    7.5 * POINT,
   );
   flow.paragraph(
     'Misfit: adjusted value less the reading. w: misfit over its own standard deviation; beyond 3.29 the reading should be taken again. Checked: share of an error in this reading that the other readings would show.',

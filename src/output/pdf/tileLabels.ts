@@ -7,6 +7,7 @@ import {
   type MeasureText,
   markLines,
   type PanelDrawing,
+  type Polyline,
   type Rectangle,
   type Shape,
   shapeBounds,
@@ -52,9 +53,11 @@ export function tileLabels(drawing: PanelDrawing, ground: Rectangle, measure: Me
       { ...wish, size: SIZE, width: upright ? high : long, height: upright ? long : high },
       { inside, strokes, areas, taken },
     );
+    const leader = leaderTo(wish, box);
     taken.push(box);
+    strokes.push(...leader.map(({ points }): [Point, Point] => [points[0]!, points[1]!]));
     return [
-      ...leaderTo(wish, box),
+      ...leader,
       ...lines.map((text, row) =>
         upright
           ? words(text, [box.left + (row + 0.8) * LEADING * SIZE, box.bottom], SIZE, { angle: 90, bold: row === 0 })
@@ -65,7 +68,7 @@ export function tileLabels(drawing: PanelDrawing, ground: Rectangle, measure: Me
 }
 
 /** A line from the point told of to words that lie too far off to be taken for its own without one. */
-function leaderTo({ anchor: [x, y], reach }: Pick<Label, 'anchor' | 'reach'>, box: Rectangle): Shape[] {
+function leaderTo({ anchor: [x, y], reach }: Pick<Label, 'anchor' | 'reach'>, box: Rectangle): Polyline[] {
   const near: Point = [Math.max(box.left, Math.min(box.right, x)), Math.max(box.bottom, Math.min(box.top, y))];
   return Math.hypot(near[0] - x, near[1] - y) > reach + SIZE ? [line('text', [x, y], near)] : [];
 }
@@ -85,7 +88,7 @@ function labelsOn(drawing: PanelDrawing, ground: Rectangle): Label[] {
         lines: holeLines(hole),
         upright: false,
         anchor: hole.centre,
-        reach: hole.diameter.mm / 2 + 5,
+        reach: hole.diameter.mm / 2 + 7,
         toward: [1, 0],
       });
     }
