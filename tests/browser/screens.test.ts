@@ -32,7 +32,7 @@ for (const size of sizes) {
           elements
             .filter(
               (element) =>
-                element.getBoundingClientRect().height < 43.5 && !element.matches(':not(:focus)[href]:first-child'),
+                element.getBoundingClientRect().height < 43.5 && element.textContent !== 'Skip to the content',
             )
             .map((element) => element.outerHTML.slice(0, 120)),
         );

@@ -33,8 +33,8 @@ export function panelSolid(shape: AlcoveShape, panel: Panel, bed: number, place:
   const flat = triangulated(ring, holes, longestSide);
   const sheets = [face, behind].map(
     (side): MeshData => ({
-      positions: flat.flatMap((point) => [...side(point)]),
-      indices: flat.map((_, i) => i),
+      positions: flat.points.flatMap((point) => [...side(point)]),
+      indices: flat.indices,
     }),
   );
   const rims = [ring, ...holes.map((hole) => [...hole].reverse())].map((line) => {

@@ -3,15 +3,34 @@ import { TessellateModifier } from 'three/examples/jsm/modifiers/TessellateModif
 
 type Point = readonly [number, number];
 
-/** Triangles, three points each, that fill `ring` less `holes`, no side longer than `longest`. Rings are counter-clockwise. */
-export function triangulated(ring: readonly Point[], holes: readonly (readonly Point[])[], longest: number): Point[] {
+/** A flat area as triangles; three places in `points` per triangle. */
+export interface FlatMesh {
+  points: Point[];
+  indices: number[];
+}
+
+/** Triangles that fill `ring` less `holes`, counter-clockwise as the rings are, no side longer than `longest`. */
+export function triangulated(ring: readonly Point[], holes: readonly (readonly Point[])[], longest: number): FlatMesh {
   const vectors = (points: readonly Point[]) => points.map(([x, y]) => new Vector2(x, y));
   const all = [ring, ...holes].flat();
   const faces = ShapeUtils.triangulateShape(vectors(ring), holes.map(vectors));
   const corners = faces.flat().flatMap((i) => [...all[i]!, 0]);
   const geometry = new BufferGeometry().setAttribute('position', new Float32BufferAttribute(corners, 3));
   const fine = new TessellateModifier(longest, 24).modify(geometry).getAttribute('position');
-  return Array.from({ length: fine.count }, (_, i): Point => [fine.getX(i), fine.getY(i)]);
+  return merged(Array.from({ length: fine.count }, (_, i): Point => [fine.getX(i), fine.getY(i)]));
+}
+
+function merged(corners: readonly Point[]): FlatMesh {
+  const points: Point[] = [];
+  const place = new Map<string, number>();
+  const indices = corners.map((corner) => {
+    const key = corner.join();
+    const known = place.get(key);
+    if (known !== undefined) return known;
+    place.set(key, points.length);
+    return points.push(corner) - 1;
+  });
+  return { points, indices };
 }
 
 /** A closed line with points added so that no step is longer than `longest`; in single precision, as triangles are. */

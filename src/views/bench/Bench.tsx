@@ -69,7 +69,7 @@ export function Bench({ panel }: { panel: PanelName }) {
         <Holes drawing={drawing} />
       </div>
       <div className={styles.beside}>
-        <Problems onShow={show} />
+        <Problems shown={panel} onShow={show} />
         <Downloads job={job} result={result} drawing={drawing} view={view} />
         <Callout weight="warn">
           <p>

@@ -5,11 +5,13 @@ import styles from './findings.module.css';
 import { problemPlace } from './problem-words';
 
 interface ProblemsProps {
-  onShow?: (panel: PanelName) => void;
+  /** the panel that is shown already */
+  shown: PanelName | null;
+  onShow: (panel: PanelName) => void;
 }
 
 /** What keeps the job from being built as it stands. */
-export function Problems({ onShow }: ProblemsProps) {
+export function Problems({ shown, onShow }: ProblemsProps) {
   const problems = useSessionState((state) => state.result?.problems);
   const lengths = useLengths();
   if (!problems) return null;
@@ -39,7 +41,7 @@ export function Problems({ onShow }: ProblemsProps) {
                 )}
                 .
               </span>
-              {onShow && panel && (
+              {panel && panel !== shown && (
                 <button type="button" onClick={() => onShow(panel)}>
                   Show it
                 </button>

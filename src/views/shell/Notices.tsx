@@ -2,6 +2,8 @@ import { useSession, useSessionState } from '../../job';
 import { Callout } from '../parts';
 import styles from './shell.module.css';
 
+const faultsShown = 30;
+
 /** What the app has to tell about files, storage and the model, above whatever place one is in. */
 export function Notices() {
   const session = useSession();
@@ -37,12 +39,13 @@ export function Notices() {
             <h2>{badFile.name} was not opened</h2>
             <p>The job in hand is as it was. In the file:</p>
             <ul className={styles.faults} aria-label="Faults in the file">
-              {badFile.faults.map(({ path, message }) => (
+              {badFile.faults.slice(0, faultsShown).map(({ path, message }) => (
                 <li key={`${path} ${message}`}>
                   <code>{path}</code> {message}
                 </li>
               ))}
             </ul>
+            {badFile.faults.length > faultsShown && <p>and {badFile.faults.length - faultsShown} more</p>}
             <button type="button" onClick={session.dismissBadFile}>
               Close
             </button>

@@ -25,7 +25,7 @@ export function Site({ part }: { part: SitePart }) {
       <div className={styles.look}>
         <AlcovePane picked={picked} onPick={setPicked} />
         {picked && <Picked panel={picked} />}
-        <Problems onShow={(panel) => goTo({ name: 'bench', panel })} />
+        <Problems shown={null} onShow={(panel) => goTo({ name: 'bench', panel })} />
       </div>
       <Tabs.Root
         className={styles.enter}

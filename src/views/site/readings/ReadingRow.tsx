@@ -84,7 +84,7 @@ export function ReadingRow({ reading }: { reading: DraftReading }) {
                 label="Own standard deviation"
                 labelShown
                 optional
-                placeholder="instrument's"
+                placeholder="usual"
                 kind={reading.kind === 'angle' ? 'degrees' : 'length'}
               />
             </div>

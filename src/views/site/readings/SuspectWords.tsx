@@ -2,6 +2,8 @@ import { type Suspect, Z_95 } from '../../../core';
 import { type Lengths, useLengths } from '../../parts';
 import { kindWords } from './kinds';
 
+type LeftOut = NonNullable<Suspect['ifOff']>;
+
 const valueWords = (suspect: Suspect, value: number, lengths: Lengths): string =>
   suspect.kind === 'angle' ? `${value.toFixed(1)}°` : lengths.text(value);
 
@@ -24,13 +26,13 @@ export function SuspectWords({ suspect }: { suspect: Suspect }) {
         </p>
       )}
       {orShape.length > 0 && <p>If it is right, it shows {orShape.join(' or ')}.</p>}
-      {ifOff && (
-        <p>
-          Left out, a cut edge moves by {lengths.fine(Math.abs(ifOff.move.by))} ({ifOff.move.panel} panel,{' '}
-          {ifOff.move.edge} edge), and the least certain one goes from {lengths.plusMinus(ifOff.worst95Before / Z_95)}{' '}
-          to {lengths.plusMinus(ifOff.worst95After / Z_95)}.
-        </p>
-      )}
+      {ifOff && <p>{leftOutWords(ifOff, lengths)}</p>}
     </>
   );
+}
+
+function leftOutWords({ move, worst95Before, worst95After }: LeftOut, lengths: Lengths): string {
+  const moves = `Left out, a cut edge moves by ${lengths.fine(Math.abs(move.by))} (${move.panel} panel, ${move.edge} edge)`;
+  const [before, after] = [worst95Before, worst95After].map((half) => lengths.plusMinus(half / Z_95));
+  return before === after ? `${moves}.` : `${moves}, and the least certain one goes from ${before} to ${after}.`;
 }

@@ -54,7 +54,7 @@ export function outcomeOf({ report, suspects, lengths, name }: Given): Outcome {
     };
   }
   return {
-    weight: 'good',
+    weight: suspects.length > 0 && !small ? 'plain' : 'good',
     words: small ? 'agrees' : `${difference}: ${fits}`,
     detail: [plusMinus, slip].filter(Boolean).join(', '),
   };
