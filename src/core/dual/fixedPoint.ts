@@ -28,8 +28,8 @@ export function fixedValue(next: (x: number) => number, start: number): number {
 }
 
 /**
- * Solves x = next(x), derivatives included. By the implicit function theorem dx/dp = (∂next/∂p) / (1 − ∂next/∂x); one
- * more evaluation, with the first derivatives fed back in, gives the slope ∂next/∂x.
+ * Solves x = next(x), derivatives included: dx/dp = (∂next/∂p) / (1 − ∂next/∂x). One more evaluation, with the first
+ * derivatives fed back in, gives the slope ∂next/∂x.
  */
 export function fixedPoint(next: (x: Dual) => Dual, start: number): Dual {
   const value = fixedValue((x) => next({ value: x, gradient: null }).value, start);
@@ -38,10 +38,22 @@ export function fixedPoint(next: (x: Dual) => Dual, start: number): Dual {
   const fedBack = next({ value, gradient: direct }).gradient!;
   const square = product(direct, direct);
   if (square === 0) return { value, gradient: null };
-  const stiffness = 2 - product(fedBack, direct) / square;
-  const held = Math.abs(stiffness) < LEAST_STIFFNESS ? Math.sign(stiffness || 1) * LEAST_STIFFNESS : stiffness;
-  return { value, gradient: direct.map((partial) => partial / held) };
+  return impliedPoint(value, direct, product(fedBack, direct) / square - 1);
 }
+
+/**
+ * The solution x of x = next(x) with its derivatives, by the implicit function theorem.
+ * @param direct derivatives of next with respect to the parameters, x held
+ * @param slope ∂next/∂x
+ */
+export function impliedPoint(value: number, direct: Float64Array, slope: number): Dual {
+  const stiffness = 1 - slope;
+  const held = Math.abs(stiffness) < LEAST_STIFFNESS ? Math.sign(stiffness || 1) * LEAST_STIFFNESS : stiffness;
+  return { value, gradient: direct.map((partial) => finiteOrZero(partial / held)) };
+}
+
+/** On walls so wild that a derivative overflows, none is told. */
+const finiteOrZero = (x: number): number => (Number.isFinite(x) ? x : 0);
 
 function product(a: Float64Array, b: Float64Array): number {
   let sum = 0;

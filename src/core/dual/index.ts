@@ -14,4 +14,4 @@ export {
   smaller,
   subtract,
 } from './dual';
-export { fixedPoint, fixedValue } from './fixedPoint';
+export { fixedPoint, fixedValue, impliedPoint } from './fixedPoint';

@@ -1,7 +1,10 @@
-import { Matrix, QrDecomposition, SVD } from 'ml-matrix';
+import { Matrix, SVD } from 'ml-matrix';
+import { applyTransposed, type Householder, householder, orthogonalRows, solveUpper } from './householder';
 
 /** Below this ratio to the largest, a singular value of the scaled Jacobian counts as zero. */
 const RANK_TOLERANCE = 1e-11;
+/** With every diagonal entry of R above this the scaled Jacobian is of full rank without a closer look. */
+const PLAINLY_FULL = 1e-9;
 
 /** A whitened Jacobian in factored form: J = Q R D, D the diagonal of column lengths. */
 export interface Factored {
@@ -17,46 +20,33 @@ export interface Factored {
 }
 
 /**
- * Householder QR of a column-scaled Jacobian (Golub and Van Loan, Matrix Computations, 4th ed., 5.2 and 5.3): no normal
- * equations, so accuracy goes with the condition number and not with its square.
+ * QR of a column-scaled Jacobian: no normal equations, so accuracy goes with the condition number and not with its
+ * square. Where R is nearly singular its singular values tell the rank.
  * @param jacobian m rows of n, each divided by its sigma
  * @param n unknowns
  */
 export function factor(jacobian: readonly Float64Array[], n: number): Factored {
-  const m = jacobian.length;
   const lengths = columnLengths(jacobian, n).map((length) => length || 1);
   // QR wants at least as many rows as columns; rows of zeros change nothing.
-  const scaled = Matrix.zeros(Math.max(m, n), n);
+  const m = Math.max(jacobian.length, n);
+  const columns = new Float64Array(m * n);
   jacobian.forEach((row, i) => {
-    for (let j = 0; j < n; j++) scaled.set(i, j, row[j]! / lengths[j]!);
+    for (let j = 0; j < n; j++) columns[j * m + i] = row[j]! / lengths[j]!;
   });
-  const qr = new QrDecomposition(scaled);
-  const r = qr.upperTriangularMatrix;
-  let least = Number.POSITIVE_INFINITY;
-  for (let j = 0; j < n; j++) least = Math.min(least, Math.abs(r.get(j, j)));
-  const nullSpace = least > 1e-9 ? [] : nullSpaceOf(r, lengths);
+  const qr = householder(columns, m, n);
+  const nullSpace = qr.diagonal.every((entry) => Math.abs(entry) > PLAINLY_FULL) ? [] : nullSpaceOf(qr, lengths);
 
   return {
     rank: n - nullSpace.length,
     nullSpace,
     step(misfit) {
-      const right = Matrix.zeros(scaled.rows, 1);
-      for (let i = 0; i < m; i++) right.set(i, 0, misfit[i]!);
-      const solution = qr.solve(right);
-      return Float64Array.from(lengths, (length, j) => solution.get(j, 0) / length);
+      const right = new Float64Array(m);
+      right.set(misfit);
+      applyTransposed(qr, right);
+      return solveUpper(qr, right).map((entry, j) => entry / lengths[j]!);
     },
-    cofactors() {
-      const inverseR = upperInverse(r);
-      const product = inverseR.mmul(inverseR.transpose());
-      for (let i = 0; i < n; i++) {
-        for (let j = 0; j < n; j++) product.set(i, j, product.get(i, j) / (lengths[i]! * lengths[j]!));
-      }
-      return product;
-    },
-    orthogonal() {
-      const q = qr.orthogonalMatrix;
-      return jacobian.map((_, i) => Float64Array.from(q.getRow(i)));
-    },
+    cofactors: () => cofactorsOf(qr, lengths),
+    orthogonal: () => orthogonalRows(qr).slice(0, jacobian.length),
   };
 }
 
@@ -67,7 +57,12 @@ export function columnLengths(jacobian: readonly Float64Array[], n: number): Flo
   return squares.map(Math.sqrt);
 }
 
-function nullSpaceOf(r: Matrix, lengths: Float64Array): Float64Array[] {
+function nullSpaceOf({ m, n, columns, diagonal }: Householder, lengths: Float64Array): Float64Array[] {
+  const r = Matrix.zeros(n, n);
+  for (let j = 0; j < n; j++) {
+    for (let i = 0; i < j; i++) r.set(i, j, columns[j * m + i]!);
+    r.set(j, j, diagonal[j]!);
+  }
   const svd = new SVD(r, { autoTranspose: true });
   const largest = svd.diagonal[0] || 1;
   const v = svd.rightSingularVectors;
@@ -81,15 +76,24 @@ function nullSpaceOf(r: Matrix, lengths: Float64Array): Float64Array[] {
   return vectors;
 }
 
-function upperInverse(r: Matrix): Matrix {
-  const n = r.columns;
-  const inverse = Matrix.zeros(n, n);
-  for (let j = 0; j < n; j++) {
-    for (let i = j; i >= 0; i--) {
-      let sum = i === j ? 1 : 0;
-      for (let k = i + 1; k <= j; k++) sum -= r.get(i, k) * inverse.get(k, j);
-      inverse.set(i, j, sum / r.get(i, i));
+/** D⁻¹ R⁻¹ R⁻ᵀ D⁻¹ */
+function cofactorsOf(qr: Householder, lengths: Float64Array): Matrix {
+  const { n } = qr;
+  const inverse = Array.from({ length: n }, (_, j) => {
+    const unit = new Float64Array(n);
+    unit[j] = 1;
+    return solveUpper(qr, unit);
+  });
+  const cofactors = Matrix.zeros(n, n);
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j <= i; j++) {
+      let sum = 0;
+      // Column k of R⁻¹ ends at row k.
+      for (let k = i; k < n; k++) sum += inverse[k]![i]! * inverse[k]![j]!;
+      const entry = sum / (lengths[i]! * lengths[j]!);
+      cofactors.set(i, j, entry);
+      cofactors.set(j, i, entry);
     }
   }
-  return inverse;
+  return cofactors;
 }

@@ -16,9 +16,11 @@ export const polynomialBasis = (terms: readonly Monomial[]): Basis => ({
 
 /** d^order/dx^order of xⁿ. */
 function powerDerivative(n: number, x: number, order: number): number {
+  if (order === 0) return power(n, x);
   if (order > n) return 0;
-  let factor = 1;
-  for (let k = 0; k < order; k++) factor *= n - k;
-  for (let k = order; k < n; k++) factor *= x;
-  return factor;
+  let factor = n;
+  for (let k = 1; k < order; k++) factor *= n - k;
+  return factor * power(n - order, x);
 }
+
+const power = (n: number, x: number): number => (n === 0 ? 1 : n === 1 ? x : n === 2 ? x * x : x ** n);
