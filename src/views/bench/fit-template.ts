@@ -19,32 +19,43 @@ export interface FittedTemplate {
 const fontPx = 13;
 /** In less room than this, px, the words at the marks would leave none for the panel. */
 const roomForWords = 640;
+const mostSteps = 4;
 
 /**
- * The template at the scale at which it fills its room, with a font that is then readable. Bounds grow linearly with
- * the font, so two trials give the font that fits; where none fits, the drawing takes more room than it has.
+ * The template at the scale at which it fills its room, with a font that is then readable. Bounds grow about linearly
+ * with the font, so two trials tell the font that fits; it grows a little more while words placed otherwise still
+ * reach out. Where no font fits, the drawing takes more room than it has.
  * @param room on the screen, px
  * @param closer times larger than the room
  */
 export function fitTemplate(drawing: PanelDrawing, room: Room, closer: number): FittedTemplate {
   const wide = room.width * closer >= roomForWords;
-  const shapesAt = (size: number) =>
-    wide ? templateShapes(drawing, { size, notes: false }) : compactShapes(drawing, size);
-  const extent = (shapes: Shape[], size: number): Room => {
-    const { left, right, bottom, top } = shapeBounds(shapes);
-    return { width: right - left + 2 * size, height: top - bottom + 2 * size };
-  };
-  const [small, large] = [extent(shapesAt(10), 10), extent(shapesAt(20), 20)];
-  const along = (axis: keyof Room) => {
-    const perSize = (large[axis] - small[axis]) / 10;
-    const bare = small[axis] - 10 * perSize;
-    const left = room[axis] * closer - fontPx * perSize;
-    return left <= 0 ? Number.POSITIVE_INFINITY : (fontPx * bare) / left;
-  };
-  const largestFont = (drawing.bounds.right - drawing.bounds.left) / 10;
-  const size = Math.min(Math.max(along('width'), along('height')), largestFont);
-  const shapes = shapesAt(size);
-  const { width, height } = extent(shapes, size);
+  const most = { width: room.width * closer, height: room.height * closer };
+  const largest = (drawing.bounds.right - drawing.bounds.left) / 10;
+  const at = (size: number) => templateAt(drawing, size, wide);
+  const trials = [at(largest / 2), at(largest)] as const;
+  let size = Math.min(largest, Math.max(fontThatFits(trials, 'width', most), fontThatFits(trials, 'height', most)));
+  for (let step = 0; step < mostSteps; step++) {
+    const fitted = at(size);
+    const over = Math.max(fitted.width / most.width, fitted.height / most.height);
+    if (over <= 1 || size >= largest) return fitted;
+    size = Math.min(size * over * over, largest);
+  }
+  return at(size);
+}
+
+/** The font at which bounds through two trials fill the room along an axis. */
+function fontThatFits([small, large]: readonly [FittedTemplate, FittedTemplate], axis: keyof Room, most: Room): number {
+  const extent = (trial: FittedTemplate) => (trial[axis] * trial.size) / fontPx;
+  const perSize = (extent(large) - extent(small)) / (large.size - small.size);
+  const bare = extent(small) - small.size * perSize;
+  const left = most[axis] - fontPx * perSize;
+  return left <= 0 ? Number.POSITIVE_INFINITY : (fontPx * bare) / left;
+}
+
+function templateAt(drawing: PanelDrawing, size: number, wide: boolean): FittedTemplate {
+  const shapes = wide ? templateShapes(drawing, { size, notes: false }) : compactShapes(drawing, size);
+  const { left, right, bottom, top } = shapeBounds(shapes);
   const scale = fontPx / size;
-  return { shapes, size, width: width * scale, height: height * scale };
+  return { shapes, size, width: (right - left + 2 * size) * scale, height: (top - bottom + 2 * size) * scale };
 }

@@ -1,0 +1,15 @@
+import { expect, it } from 'vitest';
+import { addressOf, placeOf } from '../../../src/views/place';
+
+it.each(['#site/readings', '#site/truth', '#site/holes', '#site/basics', '#bench/back', '#bench/left', '#bench/right'])(
+  'keeps %s in the address',
+  (address) => expect(addressOf(placeOf(address))).toBe(address),
+);
+
+it.each([
+  ['', '#site/readings'],
+  ['#nowhere', '#site/readings'],
+  ['#site/attic', '#site/readings'],
+  ['#bench', '#bench/back'],
+  ['#/bench/roof', '#bench/back'],
+])('takes %s for %s', (address, place) => expect(addressOf(placeOf(address))).toBe(place));
