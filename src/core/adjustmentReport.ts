@@ -13,7 +13,8 @@ import { cutEdges, nextReading } from './plan';
 /** What the adjustment found, in plain numbers and words. */
 export function adjustmentReport(adjustment: Adjustment, job: Job): AdjustmentReport {
   const { alcove, model, solution, covariance, examination, supposition, s0 } = adjustment;
-  const responses = responsesOf(cutEdges(alcove, job), solution.cofactors);
+  const edges = cutEdges(alcove, job);
+  const responses = responsesOf(edges, solution.cofactors);
   const suspects = suspectsOf(adjustment, job, responses);
   const assumed = assumedParameters(adjustment);
   return {
@@ -30,7 +31,7 @@ export function adjustmentReport(adjustment: Adjustment, job: Job): AdjustmentRe
     scale: supposition.scale,
     uneven: supposition.uneven.map(({ wall }) => wall),
     beyondPrior: supposition.released.map((j) => model.parameters[j]!.label),
-    next: nextReading(adjustment, job),
+    next: nextReading(adjustment, job, edges),
     assumed: assumedLabels(adjustment, assumed),
     parameters: model.parameters.map(({ name }, j) => ({
       name,

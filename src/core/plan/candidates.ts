@@ -6,15 +6,26 @@ import { MM_PER_INCH } from '../length';
 const SQUARE_UNIT = 150;
 /** How far in from a corner, an edge or the rim a tape or rule can still be held, mm (common practice, no source). */
 const CLEAR = 40;
-/** Heights at which tapes are held, from just over the rim to the panels' top. */
-const LEVELS = 9;
+/** How many places a person is offered. */
+export interface Density {
+  /** heights at which tapes are held, from just over the rim to the panels' top */
+  heights: number;
+  /** stations along a wall for drops, and for plumb lines and straightedges */
+  drops: number;
+  lines: number;
+}
+
+/** A handful of places each way. */
+export const USUAL: Density = { heights: 5, drops: 3, lines: 3 };
+/** Enough that a plan can put several readings near an edge's end. */
+export const FINE: Density = { heights: 9, drops: 9, lines: 5 };
 
 /**
  * Readings that a person could take in this alcove, every kind at places on whole inches or centimetres: corners, spans
- * and depths at seven heights, drops at the ends and middle of each wall, square checks, diagonals, plumb lines of three
- * and of five gaps, straightedges. Values are left at 1; only places matter here.
+ * and depths at several heights, drops along each wall, square checks, diagonals, plumb lines of three and of five gaps,
+ * straightedges. Values are left at 1; only places matter here.
  */
-export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
+export function candidateReadings(alcove: Alcove, job: Job, density: Density): Reading[] {
   const step = job.display === 'in' ? MM_PER_INCH : 10;
   const handy = (mm: number): number => Number((step * Math.round(mm / step)).toFixed(6));
   const left = handy(insideCorner(alcove, 'left', 0).x.value + CLEAR);
@@ -22,7 +33,7 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
   const low = handy(alcove.rim.value(0, 0) + CLEAR);
   const high = handy(Math.max(job.fit.top - CLEAR, low + CLEAR));
   const levels = (count: number): number[] => spread([low, high], count).map(handy);
-  const heights = levels(LEVELS);
+  const heights = levels(density.heights);
   const ends = levels(3);
   const out = (side: Side): number => handy(Math.max(alcove.front[side].value(0, 0) - CLEAR, 2 * CLEAR));
   const near = handy(CLEAR);
@@ -43,7 +54,7 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
       heights.map((height): Reading => ({ id: id(), kind: 'tape-to-corner', side, height, value: 1 })),
     ),
     ...walls.flatMap((wall) =>
-      stations(wall === 'back' ? reach.back : [near, rimOut], 9).map(
+      stations(wall === 'back' ? reach.back : [near, rimOut], density.drops).map(
         (at): Reading => ({ id: id(), kind: 'tape-to-rim', wall, at, value: 1 }),
       ),
     ),
@@ -80,7 +91,7 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
       }),
     ),
     ...walls.flatMap((wall) =>
-      stations(reach[wall], 5).flatMap((at) =>
+      stations(reach[wall], density.lines).flatMap((at) =>
         [3, 5].map(
           (gaps): Reading => ({
             id: id(),
@@ -93,13 +104,13 @@ export function candidateReadings(alcove: Alcove, job: Job): Reading[] {
       ),
     ),
     ...walls.flatMap((wall) =>
-      levels(5).map((height): Reading => {
+      levels(density.lines).map((height): Reading => {
         const [from, to] = reach[wall];
         return { id: id(), kind: 'straightedge', wall, from: { at: from, height }, to: { at: to, height }, value: 1 };
       }),
     ),
     ...walls.flatMap((wall) =>
-      stations(reach[wall], 5).map(
+      stations(reach[wall], density.lines).map(
         (at): Reading => ({
           id: id(),
           kind: 'straightedge',

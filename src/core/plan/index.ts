@@ -1,4 +1,4 @@
-export { candidateReadings } from './candidates';
+export { candidateReadings, type Density, FINE, USUAL } from './candidates';
 export { cutEdges } from './cutEdges';
 export { nextReading } from './nextReading';
 export { type PlannedReading, type PlanOptions, surveyPlan } from './surveyPlan';

@@ -1,7 +1,6 @@
-import type { Adjustment, NextReading } from '../adjust';
+import type { Adjustment, CutEdge, NextReading } from '../adjust';
 import type { Job, Reading } from '../job-file';
-import { candidateReadings } from './candidates';
-import { cutEdges } from './cutEdges';
+import { candidateReadings, USUAL } from './candidates';
 import { variancesAfter, watch } from './knowledge';
 import { rowsOf } from './rows';
 import { unread } from './unread';
@@ -12,15 +11,20 @@ const WORTHWHILE = 0.99;
 /**
  * The reading that lowers the largest cut-edge standard deviation most. Early in a survey no single reading lowers the
  * largest; then the one that lowers the sum of the variances most. Null where none helps.
+ * @param edges what `cutEdges` gives for this adjustment
  */
-export function nextReading({ alcove, covariance, supposition }: Adjustment, job: Job): NextReading | null {
+export function nextReading(
+  { alcove, covariance, supposition }: Adjustment,
+  job: Job,
+  edges: readonly CutEdge[],
+): NextReading | null {
   const knowledge = covariance.to2DArray().map((line) => Float64Array.from(line));
   const watched = watch(
     knowledge,
-    cutEdges(alcove, job).map(({ gradient }) => gradient),
+    edges.map(({ gradient }) => gradient),
   );
   const now = measures(watched.variances);
-  const trials = candidateReadings(alcove, job).map((reading) => {
+  const trials = candidateReadings(alcove, job, USUAL).map((reading) => {
     const rows = rowsOf(reading, alcove, job.instruments).map((row) => row.map((entry) => entry / supposition.scale));
     return { reading, ...measures(variancesAfter(knowledge, watched, rows)) };
   });

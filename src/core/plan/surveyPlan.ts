@@ -2,7 +2,7 @@ import { adjust } from '../adjust';
 import type { Job } from '../job-file';
 import { MM_PER_INCH } from '../length';
 import { Z_95 } from '../reliability';
-import { candidateReadings } from './candidates';
+import { candidateReadings, FINE } from './candidates';
 import { type Candidate, chooseReadings } from './chooseReadings';
 import { cutEdges } from './cutEdges';
 import { type Knowledge, updated, watch } from './knowledge';
@@ -47,7 +47,7 @@ export function surveyPlan(job: Job, { target = MM_PER_INCH / 32 }: PlanOptions 
   // Were a wall taken for uneven already, its spline comes after the parameters that an empty survey has.
   const shared = (gradient: Float64Array): Float64Array => gradient.subarray(0, p);
   const gradients = cutEdges(alcove, job).map(({ gradient }) => shared(gradient));
-  const candidates = candidateReadings(alcove, job).map((reading): Candidate => {
+  const candidates = candidateReadings(alcove, job, FINE).map((reading): Candidate => {
     const effort = reading.kind === 'plumb' ? reading.gaps.length : reading.kind === 'square' ? SQUARE_EFFORT : 1;
     return { reading, rows: rowsOf(reading, alcove, job.instruments).map(shared), effort };
   });

@@ -1,0 +1,174 @@
+import { type ReadingReport, type Suspect, surveyPlan, type Unread } from '../../src/core';
+import { jobWith, plausibleAlcove, type TrueAlcove } from '../simulate';
+import { type Case, caseOf, numbersIn } from './accuracy/cases';
+import { type EdgePlace, misfitsOf } from './accuracy/edges';
+import type { Misread } from './accuracy/misread';
+import { afterAdvice, nookwright, type Outcome } from './accuracy/nookwright';
+import { cutOnPaper, paperPlaces } from './accuracy/paperMethod';
+import { fitted, type Reach } from './accuracy/places';
+import { unevenAlcove } from './accuracy/uneven';
+import type { BenchOptions, Row } from './bench';
+import { share } from './time';
+
+export const name = 'accuracy';
+export const about =
+  'Simulated alcoves taped with the errors of a class II tape, without and with misread readings: cut edges against the truth.';
+
+/** Nominal job whose plans are moved to each alcove; the simulated rims lie about 700 mm below the level line. */
+const NOMINAL = jobWith([], { levelAboveFloor: 1200 });
+const NOMINAL_REACH: Reach = { foot: -660, top: 940, left: -722, right: 722, out: 720 };
+/** Half-width (95 %) of the full plan at every single cut edge, mm: together they then keep within 1 mm. */
+const FULL = 0.66;
+
+const SIX = { heights: 3, drops: { back: 3, side: 2 }, profile: false };
+const MORE = { heights: 9, drops: { back: 7, side: 5 }, profile: true };
+const TWICE = { heights: 5, drops: { back: 5, side: 3 }, profile: true };
+
+interface Survey {
+  what: string;
+  places(reach: Reach): Unread[];
+}
+
+const twice = (places: Unread[]): Unread[] =>
+  places.flatMap((place): Unread[] => (place.kind === 'plumb' ? [place] : [place, place]));
+
+export function run({ count = 2000 }: BenchOptions): Row[] {
+  const plan = (options: { target?: number }) => {
+    const places = surveyPlan(NOMINAL, options).map(({ reading }) => reading);
+    return (reach: Reach) => fitted(places, NOMINAL_REACH, reach);
+  };
+  const more = (reach: Reach): Unread[] => paperPlaces(MORE, reach);
+  const each = (reach: Reach): Unread[] => twice(paperPlaces(TWICE, reach));
+  const full = plan({ target: FULL });
+  return [
+    ...paperRows({ what: 'paper, six tapes', places: (reach) => paperPlaces(SIX, reach) }, count),
+    ...paperRows({ what: 'paper, more places', places: more }, count),
+    ...paperRows({ what: 'paper, places twice', places: each }, count),
+    ...ourRows({ what: 'Nookwright, same as "more places"', places: more }, count),
+    ...ourRows({ what: 'Nookwright, same as "places twice"', places: each }, count),
+    ...ourRows({ what: 'Nookwright, plan to 1/32 in', places: plan({}) }, count),
+    ...ourRows({ what: 'Nookwright, full plan', places: full }, count),
+    ...unevenRows({ what: 'uneven walls, full plan', places: full }, Math.ceil(count / 4)),
+  ];
+}
+
+function* cases({ places }: Survey, count: number, alcoveOf: (seed: number) => TrueAlcove): Generator<Case> {
+  for (let seed = 1; seed <= count; seed++) yield caseOf(alcoveOf(seed), NOMINAL, places, seed);
+}
+
+function paperRows(survey: Survey, count: number): Row[] {
+  const [clean, back, wrong]: [number[], number[], number[]] = [[], [], []];
+  let numbers = 0;
+  for (const { job, places, misread, again } of cases(survey, count, plausibleAlcove)) {
+    numbers = numbersIn(job.readings);
+    const misfits = misfitsOf(places, cutOnPaper(job.readings, job, places, again));
+    clean.push(worst(misfits));
+    back.push(backOnly(misfits, places));
+    wrong.push(worst(misfitsOf(places, cutOnPaper(misread.readings, job, places, again))));
+  }
+  return [
+    ...misfitRows(survey.what, clean, `${count} alcoves, ${numbers} numbers read in each`),
+    { what: `${survey.what}: back panel, 95th percentile`, value: share(back, 0.95), unit: 'mm' },
+    ...misfitRows(`${survey.what}, one misread`, wrong),
+  ];
+}
+
+function ourRows(survey: Survey, count: number): Row[] {
+  const [clean, back, wrong, mended, covered]: [number[], number[], number[], number[], number[]] = [
+    [],
+    [],
+    [],
+    [],
+    [],
+  ];
+  const found = { testable: 0, first: 0, listed: 0, both: 0, alarms: 0, uneven: 0, rough: 0 };
+  let [numbers, retaken] = [0, 0];
+  for (const { job, places, misread, misreadTwice, again } of cases(survey, count, plausibleAlcove)) {
+    numbers = numbersIn(job.readings);
+    const first = nookwright(job, places);
+    clean.push(worst(first.misfits));
+    back.push(backOnly(first.misfits, places));
+    covered.push(first.covered);
+    found.alarms += Number(first.suspects.length > 0);
+    found.uneven += Number(first.uneven);
+    found.rough += Number(first.rough);
+
+    const misreadJob = { ...job, readings: misread.readings };
+    const blundered = nookwright(misreadJob, places);
+    const advice = afterAdvice(misreadJob, places, blundered, again);
+    wrong.push(worst(blundered.misfits));
+    mended.push(worst(advice.outcome.misfits));
+    retaken += advice.retaken;
+    if (isTestable(first.readings, misread)) {
+      found.testable++;
+      found.first += Number(blundered.suspects[0]?.id === misread.id);
+      found.listed += Number(namesOf(blundered.suspects).includes(misread.id));
+    }
+    const names = namesOf(nookwright({ ...job, readings: misreadTwice.readings }, places).suspects);
+    found.both += Number(misreadTwice.ids.every((id) => names.includes(id)));
+  }
+  const { what } = survey;
+  return [
+    ...misfitRows(what, clean, `${count} alcoves, ${numbers} numbers read in each`),
+    { what: `${what}: back panel, 95th percentile`, value: share(back, 0.95), unit: 'mm' },
+    percentRow(`${what}: within the stated 95 %`, mean(covered), 'of the places on cut edges'),
+    percentRow(`${what}: false alarms`, found.alarms / count, 'surveys in which a reading is named'),
+    percentRow(
+      `${what}: taken for uneven`,
+      found.uneven / count,
+      `taken for rough: ${((100 * found.rough) / count).toFixed(2)} %`,
+    ),
+    ...misfitRows(`${what}, one misread, left in`, wrong),
+    ...misfitRows(
+      `${what}, one misread, advice followed`,
+      mended,
+      `${(retaken / count).toFixed(2)} readings taken again a survey`,
+    ),
+    percentRow(
+      `${what}: misread reading named first`,
+      found.first / found.testable,
+      `of ${found.testable} with a minimal detectable error under half the slip; first or as an alternative: ${((100 * found.listed) / found.testable).toFixed(2)} %`,
+    ),
+    percentRow(`${what}: both of two misread named`, found.both / count, 'whatever their minimal detectable errors'),
+  ];
+}
+
+function unevenRows(survey: Survey, count: number): Row[] {
+  const outcomes: Outcome[] = [];
+  for (const { job, places } of cases(survey, count, unevenAlcove)) outcomes.push(nookwright(job, places));
+  const { what } = survey;
+  return [
+    ...misfitRows(
+      what,
+      outcomes.map(({ misfits }) => worst(misfits)),
+      `${count} alcoves with a hump or hollow of 1 to 4 mm on each wall`,
+    ),
+    percentRow(`${what}: within the stated 95 %`, mean(outcomes.map(({ covered }) => covered))),
+    percentRow(`${what}: taken for uneven`, mean(outcomes.map(({ uneven }) => Number(uneven)))),
+    percentRow(`${what}: a reading is named`, mean(outcomes.map(({ suspects }) => Number(suspects.length > 0)))),
+  ];
+}
+
+function misfitRows(what: string, misfits: number[], note = ''): Row[] {
+  return [
+    { what: `${what}: median worst misfit`, value: share(misfits, 0.5), unit: 'mm', note },
+    { what: `${what}: 95th percentile`, value: share(misfits, 0.95), unit: 'mm' },
+    { what: `${what}: worst of all`, value: worst(misfits), unit: 'mm' },
+  ];
+}
+
+const percentRow = (what: string, part: number, note = ''): Row => ({ what, value: 100 * part, unit: '%', note });
+
+const worst = (misfits: readonly number[]): number => misfits.reduce((most, each) => Math.max(most, each), 0);
+const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
+
+const backOnly = (misfits: readonly number[], places: readonly EdgePlace[]): number =>
+  worst(misfits.filter((_, i) => places[i]!.panel === 'back'));
+
+const isTestable = (reports: readonly ReadingReport[], { id, size }: Misread): boolean => {
+  const { mdb } = reports.find((report) => report.id === id)!;
+  return mdb !== null && mdb < Math.abs(size) / 2;
+};
+
+const namesOf = (suspects: readonly Suspect[]): string[] =>
+  suspects.flatMap(({ id, alternatives }) => [id, ...alternatives]);
