@@ -1,3 +1,4 @@
+export { type CalendarFile, orderOfWorkCalendar } from './calendar';
 export {
   geometryShapes,
   type PanelDrawing,
@@ -12,6 +13,7 @@ export { type JobFilesOptions, jobDrawings, jobFiles, jobPackPdf } from './jobFi
 export type { OutputFonts } from './outputFonts';
 export type { PaperName } from './pdf';
 export { resultJson } from './resultJson';
+export { shoppingListCsv } from './shoppingList';
 export { panelDxf, panelSvg } from './template';
 
 /** Fonts for the job pack from the app's own host. Browser only. */

@@ -1,13 +1,17 @@
 import type { Job, Result, WallName } from '../core';
+import { orderOfWorkCalendar } from './calendar';
 import { type PanelDrawing, panelDrawing, type View } from './drawing';
 import type { OutputFonts } from './outputFonts';
 import type { JobPackOptions } from './pdf';
 import { resultJson } from './resultJson';
+import { shoppingListCsv } from './shoppingList';
 import { panelDxf, panelSvg } from './template';
 
 export interface JobFilesOptions extends JobPackOptions {
   /** side that is up on every template; the face by default */
   view?: View;
+  /** when the files are made; the present by default */
+  now?: Date;
 }
 
 const panelNames: WallName[] = ['back', 'left', 'right'];
@@ -28,7 +32,7 @@ export async function jobPackPdf(
   return jobPack(job, result, jobDrawings(job, result, options.view), fonts, options);
 }
 
-/** Every file of a job by its path in the folder: result, templates, job pack. */
+/** Every file of a job by its path in the folder: result, templates, shopping list, job pack, and a calendar where the job has a first day. */
 export async function jobFiles(
   job: Job,
   result: Result,
@@ -41,6 +45,9 @@ export async function jobFiles(
     files.set(`templates/${drawing.name}.svg`, bytes(panelSvg(drawing)));
     files.set(`templates/${drawing.name}.dxf`, bytes(await panelDxf(drawing)));
   }
+  files.set('shopping-list.csv', bytes(await shoppingListCsv(job, result)));
+  const calendar = await orderOfWorkCalendar(job, result, options.now ?? new Date());
+  if (calendar.ok) files.set('order-of-work.ics', bytes(calendar.text));
   files.set('job-pack.pdf', await jobPackPdf(job, result, fonts, options));
   return files;
 }

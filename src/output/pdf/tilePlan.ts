@@ -10,7 +10,9 @@ export const OVERLAP = 12;
 /** Clear ground round the outline, mm. */
 const BORDER = 6;
 /** Positions of the grid tried across and down. */
-const TRIES = 5;
+const TRIES = 7;
+/** Pages that one would rather print than have a hole lie across a join. */
+const SPLIT_HOLE = 2;
 
 export interface Tile {
   /** column letter and row number: `B3` is second from the left, third from the top */
@@ -35,12 +37,26 @@ export function tileSize(paper: Paper): { width: number; height: number } {
   return { width: paper.width - 2 * MARGIN, height: paper.height - 2 * MARGIN - STRIP };
 }
 
-/** Covers a template with tiles at 1:1: the paper upright or lying and the grid where the fewest pages are printed. */
+/**
+ * Covers a template with tiles at 1:1: the paper upright or lying and the grid where the fewest pages are printed and the
+ * fewest holes lie across a join.
+ */
 export function tilePlan(drawing: PanelDrawing, paper: Paper): TilePlan {
   const plans = [paper, { ...paper, width: paper.height, height: paper.width }].flatMap((sheet) =>
     plansOn(drawing, sheet),
   );
-  return plans.reduce((best, plan) => (printedCount(plan) < printedCount(best) ? plan : best));
+  const cost = (plan: TilePlan) => printedCount(plan) + SPLIT_HOLE * splitHoles(drawing, plan);
+  return plans.reduce((best, plan) => (cost(plan) < cost(best) ? plan : best));
+}
+
+/** Holes that lie whole on no tile. */
+function splitHoles({ holes }: PanelDrawing, { tiles }: TilePlan): number {
+  const whole = ({ centre: [x, y], diameter: { mm } }: PanelDrawing['holes'][number]) =>
+    tiles.some(
+      ({ ground: { left, right, bottom, top } }) =>
+        x - mm / 2 >= left && x + mm / 2 <= right && y - mm / 2 >= bottom && y + mm / 2 <= top,
+    );
+  return holes.filter((hole) => !whole(hole)).length;
 }
 
 export const printedCount = ({ tiles }: TilePlan): number => tiles.filter(({ printed }) => printed).length;

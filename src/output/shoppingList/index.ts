@@ -1,1 +1,1 @@
-export { shoppingListCsv } from './shoppingListCsv';
+export { amountText, shoppingListCsv } from './shoppingListCsv';

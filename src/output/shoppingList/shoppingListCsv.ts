@@ -23,7 +23,8 @@ export async function shoppingListCsv(job: Job, { materials }: Pick<Result, 'mat
   return Papa.unparse({ fields: HEADINGS, data: rows }, { escapeFormulae: true });
 }
 
-function amountText(amount: number, unit: MaterialLine['unit'], { display }: Job): string {
+/** An amount with its unit, as bought: `299 mL`, `24 1/2"`, `3`. */
+export function amountText(amount: number, unit: MaterialLine['unit'], { display }: Job): string {
   if (unit === 'pieces') return String(Math.round(amount));
   if (unit === 'mL') return `${Math.ceil(amount - 1e-9)} mL`;
   return formatLength(amount, { unit: display });

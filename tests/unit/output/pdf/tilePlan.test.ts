@@ -32,6 +32,27 @@ describe('tilePlan', () => {
     expect(at(0, 1).top - at(0, 0).bottom).toBeCloseTo(OVERLAP, 9);
   });
 
+  it('keeps small holes whole on a page where the grid has the room', () => {
+    for (const drawing of drawings) {
+      const { tiles } = tilePlan(drawing, papers.a4);
+      for (const {
+        centre: [x, y],
+        diameter: { mm },
+      } of drawing.holes) {
+        const reach = mm / 2;
+        const whole = tiles.some(
+          ({ printed, ground }) =>
+            printed &&
+            x - reach >= ground.left &&
+            x + reach <= ground.right &&
+            y - reach >= ground.bottom &&
+            y + reach <= ground.top,
+        );
+        expect(whole).toBe(true);
+      }
+    }
+  });
+
   it('does not print what carries nothing', () => {
     const plan = tilePlan(drawings[0]!, papers.a4);
     expect(printedCount(plan)).toBeLessThan(0.75 * plan.tiles.length);

@@ -1,0 +1,75 @@
+import { formatLength, type Job, type Joint, type Result } from '../../core';
+import { amountText } from '../shoppingList';
+import { Flow } from './flow';
+import type { Leaf, Pack } from './pack';
+import { POINT } from './paper';
+
+/** What to buy with the rule that counts it, and every joint with its filler; returns the first page. */
+export function materialsPages(pack: Pack, job: Job, { materials }: Result): Leaf {
+  const flow = new Flow(
+    pack,
+    'Materials to buy',
+    'Counted from the fitted panels. Every figure follows from the rule beside it.',
+  );
+  const first = flow.leaf;
+  flow.table(
+    [
+      { title: 'Item', bold: true },
+      { title: 'Needed', align: 'end' },
+      { title: 'Pack', align: 'end' },
+      { title: 'Buy', align: 'end', bold: true },
+      { title: 'Left over', align: 'end' },
+    ],
+    materials.lines.map(({ label, quantity, unit, packs }) => [
+      label,
+      amountText(quantity, unit, job),
+      amountText(packs.size, unit, job),
+      String(packs.count),
+      amountText(packs.leftOver, unit, job),
+    ]),
+  );
+  flow.heading('How it is counted');
+  flow.list(
+    materials.lines.map((line) => `${line.label}: ${line.rule}. ${inputWords(line.inputs, job)}`),
+    '–',
+    8 * POINT,
+  );
+  flow.heading('Joints');
+  flow.table(
+    [
+      { title: 'Joint', bold: true },
+      { title: 'Closed with' },
+      { title: 'Length', align: 'end' },
+      { title: 'Width', align: 'end' },
+      { title: 'Volume', align: 'end' },
+    ],
+    materials.joints.map((joint) => [
+      joint.label,
+      joint.filler === 'sealant' ? 'sealant (wet)' : 'paintable caulk (room side)',
+      formatLength(joint.length, { unit: job.display }),
+      widthWords(joint, job),
+      `${Math.ceil(joint.volume)} mL`,
+    ]),
+    8 * POINT,
+  );
+  flow.paragraph("Follow each product's own sheet; where it says otherwise, it goes first.", { size: 8 * POINT });
+  return first;
+}
+
+function widthWords({ widths }: Joint, { display }: Job): string {
+  const all = widths.map(([, width]) => width);
+  const [least, most] = [Math.max(0, Math.min(...all)), Math.max(0, ...all)];
+  if (most === 0) return 'fillet only';
+  const text = (mm: number): string => formatLength(mm, { unit: display, denominator: 32 });
+  return text(least) === text(most) ? text(most) : `${text(least)} to ${text(most)}`;
+}
+
+function inputWords(inputs: Result['materials']['lines'][number]['inputs'], job: Job): string {
+  const words = inputs.map(({ label, value, unit }) => {
+    if (unit === 'mm') return `${label} ${formatLength(value, { unit: job.display })}`;
+    if (unit === 'share') return `${label} ${Math.round(100 * value)} %`;
+    if (unit === 'mm²') return `${label} ${(value / 1e6).toFixed(2)} m²`;
+    return `${label} ${Math.round(value)}${unit === 'mL' ? ' mL' : ''}`;
+  });
+  return words.length === 0 ? '' : `${words.join(', ')}.`;
+}

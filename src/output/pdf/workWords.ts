@@ -1,0 +1,22 @@
+import type { Job } from '../../core';
+
+const DAY = 24 * 60;
+
+/** Minutes as `1 h 20 min`. */
+export function durationWords(minutes: number): string {
+  const whole = Math.round(minutes);
+  const [hours, rest] = [Math.floor(whole / 60), whole % 60];
+  if (hours === 0) return `${rest} min`;
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+}
+
+/** A minute of the plan as `Fri 6 Mar 08:15`, or `day 2, 08:15` where the job has no first day. */
+export function whenWords(minute: number, { start }: Job['schedule']): string {
+  const day = Math.floor(minute / DAY);
+  const inDay = Math.round(minute - day * DAY);
+  const time = `${String(Math.floor(inDay / 60)).padStart(2, '0')}:${String(inDay % 60).padStart(2, '0')}`;
+  if (start === undefined) return `day ${day + 1}, ${time}`;
+  const date = new Date(Date.parse(`${start}T00:00:00Z`) + day * DAY * 60_000);
+  const words = new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
+  return `${words.format(date).replace(',', '')} ${time}`;
+}
