@@ -17,10 +17,11 @@ export async function solveStock(problem: StockProblem, solve: SolveLinear): Pro
   const relaxed = await relaxation(problem, solve);
   if (relaxed === null) return null;
   const step = commonStep(problem);
-  const lowerBound = step * Math.ceil(relaxed.objective / step - 1e-6);
+  const lowerBound = step === 0 ? relaxed.objective : step * Math.ceil(relaxed.objective / step - 1e-6);
+  const near = 1e-6 * Math.max(...problem.stock.map(({ cost }) => cost));
   const first = await pick(problem, relaxed.patterns, solve);
   if (first === null) return null;
-  if (first.total <= lowerBound + 1e-6 * step) return finish(problem, first, lowerBound, true);
+  if (first.total <= lowerBound + near) return finish(problem, first, lowerBound, true);
 
   const slack = first.total - step - relaxed.objective;
   const all = patternsWithin(
@@ -28,7 +29,7 @@ export async function solveStock(problem: StockProblem, solve: SolveLinear): Pro
     problem.demands,
     relaxed.prices.demand,
     relaxed.prices.stock,
-    Math.max(0, slack) + 1e-6 * step,
+    Math.max(0, slack) + near,
     MOST_PATTERNS,
   );
   if (all === null) return finish(problem, first, lowerBound, false);
@@ -59,11 +60,11 @@ async function pick(problem: StockProblem, patterns: readonly Pattern[], solve: 
   };
 }
 
-/** Every total is a multiple of this: the greatest common divisor of the costs where they are whole, else next to nothing. */
+/** Every total is a multiple of this: the greatest common divisor of the costs where they are whole, else 0. */
 function commonStep(problem: StockProblem): number {
   const costs = problem.stock.map(({ cost }) => cost);
   if (costs.every((cost) => Number.isInteger(cost) && cost > 0)) return costs.reduce(greatestCommonDivisor);
-  return 1e-4 * Math.min(...costs);
+  return 0;
 }
 
 const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b));
@@ -82,11 +83,12 @@ function finish(problem: StockProblem, choice: Choice, lowerBound: number, optim
       else bars.push({ pattern: { stock: pattern.stock, counts }, times: 1 });
     }
   });
+  const cost = bars.reduce((sum, { pattern, times }) => sum + times * problem.stock[pattern.stock]!.cost, 0);
   const uncut = choice.missing.reduce((sum, n) => sum + n, 0) * uncutCost(problem);
   return {
     bars,
-    cost: bars.reduce((sum, { pattern, times }) => sum + times * problem.stock[pattern.stock]!.cost, 0),
-    lowerBound: Math.max(0, lowerBound - uncut),
+    cost,
+    lowerBound: optimal ? cost : Math.max(0, lowerBound - uncut),
     optimal,
     missing: choice.missing,
   };
