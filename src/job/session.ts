@@ -79,6 +79,7 @@ export async function openSession({ solve, keep, first, newId = () => crypto.ran
   draftStore.subscribe((now, before) => {
     if (now.draft !== before.draft) {
       if (state.getState().keeping === 'kept') setState({ keeping: 'writing' });
+      if (state.getState().notice !== null) setState({ notice: null });
       requestKeep({ id: now.draft.id, draft: now.draft, changedAt: Date.now() });
     }
     if (now.draft !== before.draft || now.typing !== before.typing) follow();

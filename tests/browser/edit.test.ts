@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
-import { benchWords, goTo, kept, openApp, valueField } from './app';
+import { benchWords, goTo, jobMenu, kept, openApp, valueField } from './app';
+import { coloursOf } from './colours';
 
 test('an edit changes the template; undo and redo take it back and forth', async ({ page }) => {
   await openApp(page);
@@ -81,4 +82,18 @@ test('units switch what is shown and read, not what was measured', async ({ page
   await expect(field).toHaveValue(/^\d+\.\d$/);
   await page.getByRole('radio', { name: 'in', exact: true }).click();
   await expect(field).toHaveValue(inches);
+});
+
+test('a new job draws from no reading at all and says what is missing', async ({ page }) => {
+  await openApp(page);
+  await jobMenu(page, 'New job');
+  await expect(page.getByText('Nothing to cut by yet.')).toBeVisible();
+  await expect
+    .poll(() => coloursOf(page.getByTestId('alcove').locator('canvas')), { timeout: 30_000 })
+    .toBeGreaterThan(20);
+  await page.getByRole('tab', { name: 'How true it is' }).click();
+  await expect(page.getByRole('region', { name: 'Left wall' })).toContainText('not measured');
+  await page.getByRole('tab', { name: 'Readings' }).click();
+  await page.getByRole('button', { name: 'Enter it' }).click();
+  await expect(page.locator('[data-reading]')).toContainText('Not used yet');
 });

@@ -16,10 +16,10 @@ export function Figures() {
       <p className={styles.about}>Over the panelled height of {lengths.text(height)}. Each ± holds 19 times in 20.</p>
       <div className={styles.groups}>
         {(['left', 'back', 'right'] as const).map((wall) => (
-          <FigureList key={wall} title={wallTitle[wall]} figures={wallFigures(result.walls[wall], height, lengths)} />
+          <FigureList key={wall} title={wallTitle[wall]} figures={wallFigures(result, wall, height, lengths)} />
         ))}
-        <FigureList title="Left corner" figures={cornerFigures(result.corners.left, lengths)} />
-        <FigureList title="Right corner" figures={cornerFigures(result.corners.right, lengths)} />
+        <FigureList title="Left corner" figures={cornerFigures(result, 'left', lengths)} />
+        <FigureList title="Right corner" figures={cornerFigures(result, 'right', lengths)} />
         <FigureList title="Rim" figures={rimFigures(result, lengths)} />
       </div>
       {assumed.length > 0 && (

@@ -1,8 +1,9 @@
-import type { PanelName } from '../../core';
+import { type PanelName, Z_95 } from '../../core';
 import { useSessionState } from '../../job';
 import { Callout, useLengths } from '../parts';
 import styles from './findings.module.css';
 import { problemPlace } from './problem-words';
+import { readiness } from './readiness';
 
 interface ProblemsProps {
   /** the panel that is shown already */
@@ -12,9 +13,30 @@ interface ProblemsProps {
 
 /** What keeps the job from being built as it stands. */
 export function Problems({ shown, onShow }: ProblemsProps) {
-  const problems = useSessionState((state) => state.result?.problems);
+  const result = useSessionState((state) => state.result);
   const lengths = useLengths();
-  if (!problems) return null;
+  if (!result) return null;
+  const { problems } = result;
+  const { unmeasured, uncertain } = readiness(result);
+  if (unmeasured.length > 0) {
+    return (
+      <Callout weight="warn">
+        <p>
+          <strong>Nothing to cut by yet.</strong> Not measured: {unmeasured.join('; ')}.
+        </p>
+      </Callout>
+    );
+  }
+  if (problems.length === 0 && uncertain !== null) {
+    return (
+      <Callout weight="warn">
+        <p>
+          <strong>Too uncertain to cut by.</strong> The least certain cut edge is known to{' '}
+          {lengths.plusMinus(uncertain / Z_95)} only. Take the readings advised.
+        </p>
+      </Callout>
+    );
+  }
   if (problems.length === 0)
     return (
       <Callout weight="good">

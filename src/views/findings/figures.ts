@@ -1,4 +1,4 @@
-import { type Result, type Side, type WallName, type WallReport, Z_95 } from '../../core';
+import { type Result, type Side, type WallName, Z_95 } from '../../core';
 import type { Lengths } from '../parts';
 
 /** A figure about the alcove: what, how much and its ± at 95 %. */
@@ -8,65 +8,85 @@ export interface Figure {
   plusMinus: string;
 }
 
+type Findings = Pick<Result, 'walls' | 'corners' | 'rim' | 'adjustment'>;
+
+interface Amount {
+  name: string;
+  value: number;
+  sd: number;
+  /** words for a positive and a negative value, and for one that its ± does not tell from zero */
+  words: readonly [positive: string, negative: string, none: string];
+  /** the adjusted parameter that it comes from, such as `left.plumb` */
+  parameter: string;
+}
+
 const within = (value: number, sd: number): boolean => Math.abs(value) <= Z_95 * sd;
 
-/** `words[0]` for a positive value, `words[1]` for a negative one, `none` where the ± reaches zero. */
-function turned(
-  value: number,
-  sd: number,
-  lengths: Lengths,
-  words: readonly [string, string],
-  none: string,
-): Pick<Figure, 'words' | 'plusMinus'> {
+const isAssumed = ({ adjustment }: Findings, parameter: string): boolean =>
+  adjustment.parameters.some(({ name, assumed }) => name === parameter && assumed);
+
+function lengthFigure(result: Findings, lengths: Lengths, { name, value, sd, words, parameter }: Amount): Figure {
   const plusMinus = lengths.plusMinus(sd);
-  if (within(value, sd)) return { words: none, plusMinus };
-  return { words: `${value > 0 ? words[0] : words[1]} ${lengths.fine(Math.abs(value))}`, plusMinus };
+  if (isAssumed(result, parameter)) return { name, words: 'not measured', plusMinus };
+  if (within(value, sd)) return { name, words: words[2], plusMinus };
+  return { name, words: `${value > 0 ? words[0] : words[1]} ${lengths.fine(Math.abs(value))}`, plusMinus };
 }
 
 /** Height over which the walls are judged, mm. */
-export const panelledHeight = ({ rim }: Result, top: number): number => {
+export const panelledHeight = ({ rim }: Pick<Result, 'rim'>, top: number): number => {
   const all = rim.value.flat();
   return top - all.reduce((sum, value) => sum + value, 0) / all.length;
 };
 
-export function wallFigures(wall: WallReport, height: number, lengths: Lengths): Figure[] {
-  const over = height / 1000;
-  return [
-    {
-      name: 'Plumb',
-      ...turned(wall.plumb * over, wall.plumbSd * over, lengths, ['top leans in', 'top leans back'], 'plumb'),
-    },
-    { name: 'Bow, up and down', ...turned(wall.bow, wall.bowSd, lengths, ['hollow', 'hump'], 'straight') },
-    { name: 'Bow, side to side', ...turned(wall.bowAcross, wall.bowAcrossSd, lengths, ['hollow', 'hump'], 'straight') },
-    { name: 'Twist', ...turned(Math.abs(wall.twist), wall.twistSd, lengths, ['one corner off by', ''], 'none') },
+/** @param height over which the wall is judged, mm */
+export function wallFigures(result: Findings, wall: WallName, height: number, lengths: Lengths): Figure[] {
+  const { plumb, plumbSd, bow, bowSd, bowAcross, bowAcrossSd, twist, twistSd } = result.walls[wall];
+  const metres = height / 1000;
+  const amounts: Omit<Amount, 'parameter'>[] = [
+    { name: 'Plumb', value: plumb * metres, sd: plumbSd * metres, words: ['top leans in', 'top leans back', 'plumb'] },
+    { name: 'Bow, up and down', value: bow, sd: bowSd, words: ['hollow', 'hump', 'straight'] },
+    { name: 'Bow, side to side', value: bowAcross, sd: bowAcrossSd, words: ['hollow', 'hump', 'straight'] },
+    { name: 'Twist', value: twist, sd: twistSd, words: ['one corner off by', 'one corner off by', 'none'] },
   ];
+  const parameters = ['plumb', 'bowUp', 'bowAcross', 'twist'];
+  return amounts.map((amount, i) =>
+    lengthFigure(result, lengths, { ...amount, parameter: `${wall}.${parameters[i]}` }),
+  );
 }
 
-export function cornerFigures(corner: Result['corners'][Side], lengths: Lengths): Figure[] {
-  return corner.angle.map(({ height, value, sd }) => {
+export function cornerFigures(result: Findings, side: Side, lengths: Lengths): Figure[] {
+  const assumed = isAssumed(result, `${side}.square`);
+  return result.corners[side].angle.map(({ height, value, sd }) => {
     const off = value - 90;
     const angle = `${value.toFixed(2)}°`;
+    const judged = within(off, sd) ? `${angle}, square` : `${angle}, ${off > 0 ? 'open' : 'closed'}`;
     return {
       name: Math.abs(height) < 1 ? 'Level line' : `${lengths.text(Math.abs(height))} ${height > 0 ? 'above' : 'below'}`,
-      words: within(off, sd) ? `${angle}, square` : `${angle}, ${off > 0 ? 'open' : 'closed'}`,
+      words: assumed ? 'not measured' : judged,
       plusMinus: `±${(Z_95 * sd).toFixed(2)}°`,
     };
   });
 }
 
-export function rimFigures({ rim }: Result, lengths: Lengths): Figure[] {
-  const { along, alongSd, across, acrossSd } = rim.outOfLevel;
-  const length = (rim.x[rim.x.length - 1]! - rim.x[0]!) / 1000;
-  const depth = (rim.z[rim.z.length - 1]! - rim.z[0]!) / 1000;
+export function rimFigures(result: Findings, lengths: Lengths): Figure[] {
+  const { x, z, outOfLevel } = result.rim;
+  const { along, alongSd, across, acrossSd } = outOfLevel;
+  const metres = (line: readonly number[]) => (line[line.length - 1]! - line[0]!) / 1000;
   return [
-    {
+    lengthFigure(result, lengths, {
       name: 'Left to right',
-      ...turned(along * length, alongSd * length, lengths, ['right end higher by', 'left end higher by'], 'level'),
-    },
-    {
+      value: along * metres(x),
+      sd: alongSd * metres(x),
+      words: ['right end higher by', 'left end higher by', 'level'],
+      parameter: 'rim.levelAlong',
+    }),
+    lengthFigure(result, lengths, {
       name: 'Back to front',
-      ...turned(across * depth, acrossSd * depth, lengths, ['front higher by', 'back higher by'], 'level'),
-    },
+      value: across * metres(z),
+      sd: acrossSd * metres(z),
+      words: ['front higher by', 'back higher by', 'level'],
+      parameter: 'rim.levelAcross',
+    }),
   ];
 }
 

@@ -13,10 +13,12 @@ export function Notices() {
       <div aria-live="polite">
         {notice !== null && (
           <Callout weight="plain">
-            <p>{notice}</p>
-            <button type="button" onClick={session.dismissNotice}>
-              Close
-            </button>
+            <div className={styles.notice}>
+              <p>{notice}</p>
+              <button type="button" onClick={session.dismissNotice}>
+                Close
+              </button>
+            </div>
           </Callout>
         )}
       </div>

@@ -4,19 +4,19 @@ import { cornerFigures, wallFigures } from '../../../src/views/findings/figures'
 import { lengthsIn } from '../../../src/views/parts/useLengths';
 
 const lengths = lengthsIn('mm');
-const wall = (part: Partial<WallReport>) =>
+type Findings = Parameters<typeof wallFigures>[0];
+
+const steady: WallReport = {
+  ...{ plumb: 0, plumbSd: 0.2, bow: 0, bowSd: 0.2, bowAcross: 0, bowAcrossSd: 0.2, twist: 0, twistSd: 0.2 },
+  sampled: { at: [], height: [], value: [], sd: [] },
+};
+const result = (part: Partial<WallReport>, assumed: string[] = []) =>
   ({
-    plumb: 0,
-    plumbSd: 0.2,
-    bow: 0,
-    bowSd: 0.2,
-    bowAcross: 0,
-    bowAcrossSd: 0.2,
-    twist: 0,
-    twistSd: 0.2,
-    ...part,
-  }) as WallReport;
-const words = (part: Partial<WallReport>) => wallFigures(wall(part), 2000, lengths).map((figure) => figure.words);
+    walls: { left: { ...steady, ...part } },
+    adjustment: { parameters: assumed.map((name) => ({ name, value: 0, sd: 1, assumed: true })) },
+  }) as unknown as Findings;
+const words = (part: Partial<WallReport>) =>
+  wallFigures(result(part), 'left', 2000, lengths).map((figure) => figure.words);
 
 describe('wallFigures', () => {
   it('turns mm per m into mm over the height, with the direction in words', () => {
@@ -34,8 +34,13 @@ describe('wallFigures', () => {
       'straight',
       'none',
     ]);
-    expect(wallFigures(wall({}), 2000, lengths)[0]?.plusMinus).toBe('±0.8 mm');
+    expect(wallFigures(result({}), 'left', 2000, lengths)[0]?.plusMinus).toBe('±0.8 mm');
   });
+});
+
+it('says of what no reading settles that it is not measured', () => {
+  const figures = wallFigures(result({ bow: 9 }, ['left.bowUp', 'right.plumb']), 'left', 2000, lengths);
+  expect(figures.map((figure) => figure.words)).toEqual(['plumb', 'not measured', 'straight', 'none']);
 });
 
 describe('cornerFigures', () => {
@@ -45,7 +50,8 @@ describe('cornerFigures', () => {
       { height: 0, value: 90.1, sd: 0.1 },
       { height: 900, value: 89, sd: 0.1 },
     ];
-    expect(cornerFigures({ angle }, lengths)).toEqual([
+    const corners = { corners: { left: { angle } }, adjustment: { parameters: [] } } as unknown as Findings;
+    expect(cornerFigures(corners, 'left', lengths)).toEqual([
       { name: '700.0 mm below', words: '91.00°, open', plusMinus: '±0.20°' },
       { name: 'Level line', words: '90.10°, square', plusMinus: '±0.20°' },
       { name: '900.0 mm above', words: '89.00°, closed', plusMinus: '±0.20°' },

@@ -61,7 +61,9 @@ function placeWords({ wall, side, height, at, kind }: NextReading, lengths: Leng
     at === null
       ? null
       : wall === 'back'
-        ? `${lengths.text(Math.abs(at))} ${at >= 0 ? 'right' : 'left'} of the plumb line`
+        ? Math.abs(at) < 1
+          ? 'at the plumb line'
+          : `${lengths.text(Math.abs(at))} ${at > 0 ? 'right' : 'left'} of the plumb line`
         : `${lengths.text(at)} out from the back wall`;
   const where = side ? `${side} corner` : wall ? `${wall} wall` : null;
   return [where, kind === 'plumb' || kind === 'tape-to-rim' ? null : level, along].filter(Boolean).join(', ');
@@ -69,6 +71,6 @@ function placeWords({ wall, side, height, at, kind }: NextReading, lengths: Leng
 
 function gainWords({ sdBefore, sdAfter }: NextReading, lengths: Lengths): string {
   const [before, after] = [lengths.plusMinus(sdBefore), lengths.plusMinus(sdAfter)];
-  if (before === after) return 'It would make the cut edges a little more certain.';
+  if (before === after) return 'It would make the cut edges more certain.';
   return `It would bring the least certain cut edge from ${before} to ${after}.`;
 }
