@@ -23,7 +23,7 @@ export function coverPages(pack: Pack, job: Job, result: Result, drawings: Panel
   flow.list(readingAdvice(job, result.adjustment));
   const contents = contentsList(flow, pack, entries);
   flow.heading('Before you start');
-  flow.list([...generalCautions, printCaution], '–', 8.5 * POINT);
+  flow.list([...generalCautions, printCaution], '–', 8 * POINT);
   return contents;
 }
 
@@ -110,7 +110,7 @@ function wallTables(flow: Flow, { walls, corners, rim }: Result, job: Job): void
     ]),
   );
   flow.paragraph(rimWords(rim, job));
-  flow.paragraph('± holds in 95 of 100 cases.', { size: 8 * POINT });
+  flow.paragraph('± holds in 95 of 100 cases.', { size: 7.5 * POINT });
 }
 
 function contentsList(flow: Flow, pack: Pack, entries: number): Contents {

@@ -38,7 +38,7 @@ export class Flow {
   heading(text: string): void {
     const size = 11.5 * POINT;
     this.ensure(5 * size);
-    this.y -= 2.1 * size;
+    this.y -= 1.9 * size;
     this.leaf.pen.text(text, [this.leaf.content.left, this.y], { size, bold: true });
     this.y -= 0.5 * size;
   }
