@@ -33,7 +33,7 @@ export function piecePages(pack: Pack, job: Job, { pieces }: Result): Leaf | nul
   const flow = new Flow(
     pack,
     'Trim, legs and shelves',
-    'Seen from the face, the way up each piece is fitted. ± holds in 95 of 100 cases; where it is large, cut long and scribe on the dry fit.',
+    'Seen from the face, the way up each piece is fitted; measured from its own left and lower ends. ± holds in 95 of 100 cases; where it is large, cut long and scribe on the dry fit.',
   );
   const first = flow.leaf;
   sizeTable(flow, all, job);
@@ -72,6 +72,7 @@ function sizeTable(flow: Flow, all: Piece[], job: Job): void {
 
 function pieceCard(flow: Flow, piece: Piece | Shelf, job: Job): void {
   const { fine, coarse, plusMinus } = lengthsOf(job);
+  const low = { x: Math.min(...piece.outline.map(([x]) => x)), y: Math.min(...piece.outline.map(([, y]) => y)) };
   flow.heading(capital(piece.name));
   for (const { name, joint, mitre, bevel } of piece.ends) {
     flow.paragraph(
@@ -83,7 +84,7 @@ function pieceCard(flow: Flow, piece: Piece | Shelf, job: Job): void {
   }
   for (const { name, method, marks } of piece.edges.filter((edge) => edge.method !== 'none')) {
     const places = marks.map(({ at: [x, y], sd }) =>
-      `${fine(x).text} across, ${fine(y).text} up ${plusMinus(sd).text}`.trim(),
+      `${fine(x - low.x).text} from the left, ${fine(y - low.y).text} up ${plusMinus(sd).text}`.trim(),
     );
     flow.paragraph(`${capital(name)} (${methods[method]}): ${places.join('; ')}`);
   }
@@ -96,7 +97,9 @@ function pieceCard(flow: Flow, piece: Piece | Shelf, job: Job): void {
     }
   }
   if (piece.tape.length > 0)
-    flow.paragraph(`Tape while it cures at ${piece.tape.map((at) => coarse(at).text).join(', ')} along it`);
+    flow.paragraph(
+      `Tape while it cures at ${piece.tape.map((at) => coarse(at - low[piece.axis]).text).join(', ')} from its ${piece.axis === 'x' ? 'left' : 'lower'} end`,
+    );
   if (piece.cover !== null && piece.cover.taper > 0) {
     flow.paragraph(
       `Hides a taper of ${fine(piece.cover.taper).text}; laps the panel by ${fine(piece.cover.lap).text} at least${piece.cover.shows > 0 ? `; ${fine(piece.cover.shows).text} stays in sight` : ''}`,

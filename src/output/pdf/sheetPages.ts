@@ -12,50 +12,70 @@ export function sheetPages(pack: Pack, job: Job, result: Result): Leaf | null {
   return leaves[0] ?? null;
 }
 
+/** Text smaller than this cannot be read, mm high. */
+const SIZE = 8 * POINT;
+
 function sheetPage(pack: Pack, job: Job, result: Result, sheet: SheetInUse, index: number): Leaf {
   const leaf = pack.addLeaf();
+  const { pen, content } = leaf;
   const length = (mm: number): string => formatLength(mm, { unit: job.display });
   const title = `Sheet ${index + 1} of ${result.layout.sheets.length}`;
   const strapline = `${length(sheet.width)} × ${length(sheet.height)}, drawn from its face. Sizes are those to cut out roughly; each piece is then cut to its own card.`;
-  const top = drawTitle(pack, leaf, title, strapline) - 8;
-  const { pen, content } = leaf;
-  const size = 8 * POINT;
-  const list = sheet.offcuts.slice(0, 6).map(({ width, height }) => `${length(width)} × ${length(height)}`);
-  const bottom = content.bottom + 8;
+  const top = drawTitle(pack, leaf, title, strapline) - 4;
+  const legend = [
+    ...sheet.placed.map((placed, i) => `${i + 1}  ${placedWords(placed, job, result)}`),
+    offcutWords(sheet, length),
+  ];
+  const step = 1.35 * SIZE;
+  const bottom = content.bottom + step * legend.length + 3;
+  legend.forEach((line, i) => {
+    const y = content.bottom + step * (legend.length - i - 0.5);
+    pen.text(fitted(line, content.right - content.left, SIZE, pack.measure), [content.left, y], { size: SIZE });
+  });
+
   const scale = Math.min((content.right - content.left) / sheet.width, (top - bottom) / sheet.height);
   const left = (content.left + content.right - scale * sheet.width) / 2;
-  const at = (x: number, y: number): [number, number] => [left + scale * x, bottom + scale * y];
-  const box = (x: number, y: number, width: number, height: number) => {
-    const [[x0, y0], [x1, y1]] = [at(x, y), at(x + width, y + height)];
-    return { left: x0, bottom: y0, right: x1, top: y1 };
-  };
-  for (const { x, y, width, height } of sheet.offcuts)
-    pen.box(box(x, y, width, height), { width: 0.15, gray: 0.5, dash: [1, 1] });
-  pen.box(box(0, 0, sheet.width, sheet.height), { width: 0.6 });
-  for (const { piece, x, y, width, height, turned, part } of sheet.placed) {
-    const room = box(x, y, width, height);
+  const box = ({ x, y, width, height }: SheetRectangle) => ({
+    left: left + scale * x,
+    right: left + scale * (x + width),
+    bottom: bottom + scale * y,
+    top: bottom + scale * (y + height),
+  });
+  for (const offcut of sheet.offcuts) pen.box(box(offcut), { width: 0.15, gray: 0.5, dash: [1, 1] });
+  pen.box(box({ x: 0, y: 0, width: sheet.width, height: sheet.height }), { width: 0.6 });
+  sheet.placed.forEach((placed, i) => {
+    const room = box(placed);
     pen.box(room, { width: 0.35 });
-    const words = [
-      `${pieceTitle(piece, job, result)}${part.of > 1 ? ` (${part.number} of ${part.of})` : ''}`,
-      `${length(width)} × ${length(height)}${turned ? ', turned' : ''}`,
-    ];
-    const upright = room.right - room.left < 40 && room.top - room.bottom > room.right - room.left;
-    const along = upright ? room.top - room.bottom : room.right - room.left;
-    const middle: [number, number] = [(room.left + room.right) / 2, (room.bottom + room.top) / 2];
-    words.forEach((text, row) => {
-      const down = (row - 0.3) * 1.3 * size;
-      const place: [number, number] = upright ? [middle[0] + down, middle[1]] : [middle[0], middle[1] - down];
-      pen.text(fitted(text, along - 2, size, pack.measure), place, {
-        size,
-        align: 'middle',
-        bold: row === 0,
-        angle: upright ? 90 : 0,
-      });
-    });
-  }
-  const offcuts = list.length === 0 ? 'No offcut worth keeping.' : `Offcuts worth keeping (dashed): ${list.join('; ')}`;
-  pen.text(fitted(offcuts, content.right - content.left, size, pack.measure), [content.left, content.bottom + 2], {
-    size,
+    number(leaf, i + 1, room);
   });
   return leaf;
+}
+
+/** The piece's number in its middle, or beside its end where it is too thin to hold one. */
+function number({ pen }: Leaf, which: number, { left, right, bottom, top }: ReturnType<Box>): void {
+  const [x, y] = [(left + right) / 2, (bottom + top) / 2 - 0.35 * SIZE];
+  const style = { size: SIZE, bold: true } as const;
+  if (top - bottom > 1.3 * SIZE && right - left > 2 * SIZE) pen.text(`${which}`, [x, y], { ...style, align: 'middle' });
+  else if (right - left > top - bottom)
+    pen.text(`${which}`, [right + 0.8, y - 0.1], { ...style, size: Math.min(SIZE, 2.2) });
+  else pen.text(`${which}`, [x, top + 0.8], { ...style, align: 'middle' });
+}
+
+type SheetRectangle = SheetInUse['offcuts'][number];
+type Box = (rectangle: SheetRectangle) => { left: number; right: number; bottom: number; top: number };
+
+function placedWords(
+  { piece, width, height, turned, part }: SheetInUse['placed'][number],
+  job: Job,
+  result: Result,
+): string {
+  const size = [width, height].map((mm) => formatLength(mm, { unit: job.display })).join(' × ');
+  const which = part.of > 1 ? ` (part ${part.number} of ${part.of})` : '';
+  return `${pieceTitle(piece, job, result)}${which}: ${size}${turned ? ', turned a quarter' : ''}`;
+}
+
+function offcutWords({ offcuts }: SheetInUse, length: (mm: number) => string): string {
+  if (offcuts.length === 0) return 'No offcut worth keeping.';
+  const sizes = offcuts.slice(0, 6).map(({ width, height }) => `${length(width)} × ${length(height)}`);
+  return `Offcuts worth keeping (dashed): ${sizes.join('; ')}`;
 }
