@@ -68,11 +68,17 @@ function callOf(
   if (wrongHere.length === 0) return cleanedCalls;
 
   const elsewhere = new Set(wrong.filter((row) => !touching[row]));
-  const outcome = solveLeastSquares(withoutRows(fit.problem, elsewhere, fit.solution.x), SOLVER);
-  if (!outcome.ok) return cleanedCalls;
-  const fromSuspects = cost(outcome.solution) - cost(search.cleaned) - wrongHere.length * search.critical ** 2;
+  const withHere = solutionWithout(fit, elsewhere);
+  if (withHere === null) return cleanedCalls;
+  const fromSuspects = cost(withHere) - cost(search.cleaned) - wrongHere.length * search.critical ** 2;
   const kept = Array.from(touching.keys()).filter((row) => !elsewhere.has(row));
-  return [...leadOver(outcome.solution, kept, fromSuspects + roughness), ...cleanedCalls];
+  return [...leadOver(withHere, kept, fromSuspects + roughness), ...cleanedCalls];
+}
+
+function solutionWithout({ problem, solution }: AlcoveFit, rows: ReadonlySet<number>): LeastSquaresSolution | null {
+  if (rows.size === 0) return solution;
+  const outcome = solveLeastSquares(withoutRows(problem, rows, solution.x), SOLVER);
+  return outcome.ok ? outcome.solution : null;
 }
 
 /** Whether a reading would show a hump on the wall. */

@@ -30,6 +30,8 @@ export interface LeastSquaresOptions {
 
 const TOLERANCE = 1e-10;
 const SIGNAL_FLOOR = 1e-15;
+/** A step that changes the predictions by less than this of the misfit changes the sum of squares by rounding alone. */
+const ROUNDING = 1e-7;
 
 /**
  * Gauss–Newton; when a full step does not lower the sum of squares, damped by Levenberg–Marquardt with the
@@ -73,7 +75,7 @@ export function solveLeastSquares(
         accepted = true;
       } else {
         // A rise by rounding alone, at the bottom, is convergence.
-        converged = change <= 1e-7 * Math.sqrt(cost) + floor;
+        converged = change <= Math.max(tolerance, ROUNDING) * Math.sqrt(cost) + floor;
         damping = damping === 0 ? 1e-3 : damping * 10;
       }
     }

@@ -1,4 +1,4 @@
-import type { Job, Side, Unread, WallName } from '../../../src/core';
+import type { Job, Station, Unread, WallName } from '../../../src/core';
 import { cornerPoint, frontAt, rimAt, type TrueAlcove } from '../../simulate';
 
 /** How near the rim, a corner or an edge a tape is held, mm. */
@@ -24,40 +24,40 @@ export function reachOf(alcove: TrueAlcove, { fit, rim }: Pick<Job, 'fit' | 'rim
 }
 
 /** Places of a plan made for one alcove, moved to where they would be taken in another. */
-export function fitted(places: readonly Unread[], from: Reach, to: Reach): Unread[] {
+export const fitted = (places: readonly Unread[], from: Reach, to: Reach): Unread[] =>
+  places.map((place) => moved(place, from, to));
+
+function moved(place: Unread, from: Reach, to: Reach): Unread {
   const height = (y: number): number => (y < 0 ? (y * to.foot) / from.foot : (y * to.top) / from.top);
   const station = (wall: WallName, at: number): number => {
     if (wall !== 'back') return (at * to.out) / from.out;
     return at < 0 ? (at * to.left) / from.left : (at * to.right) / from.right;
   };
-  return places.map((place): Unread => {
-    switch (place.kind) {
-      case 'tape-to-corner':
-      case 'angle':
-      case 'square':
-      case 'depth':
-        return { ...place, height: height(place.height) };
-      case 'tape-to-rim':
-        return { ...place, at: station(place.wall, place.at) };
-      case 'span':
-        return { ...place, height: height(place.height), at: station('left', place.at) };
-      case 'plumb':
-        return {
-          ...place,
-          at: station(place.wall, place.at),
-          gaps: place.gaps.map((gap) => ({ height: height(gap.height) })),
-        };
-      case 'straightedge': {
-        const moved = (end: { at: number; height: number }) => ({
-          at: station(place.wall, end.at),
-          height: height(end.height),
-        });
-        return { ...place, from: moved(place.from), to: moved(place.to) };
-      }
-      case 'diagonal': {
-        const moved = (end: { side: Side; height: number }) => ({ ...end, height: height(end.height) });
-        return { ...place, from: moved(place.from), to: moved(place.to) };
-      }
+  switch (place.kind) {
+    case 'tape-to-corner':
+    case 'angle':
+    case 'square':
+    case 'depth':
+      return { ...place, height: height(place.height) };
+    case 'tape-to-rim':
+      return { ...place, at: station(place.wall, place.at) };
+    case 'span':
+      return { ...place, height: height(place.height), at: station('left', place.at) };
+    case 'plumb':
+      return {
+        ...place,
+        at: station(place.wall, place.at),
+        gaps: place.gaps.map((gap) => ({ height: height(gap.height) })),
+      };
+    case 'straightedge': {
+      const end = (each: Station): Station => ({ at: station(place.wall, each.at), height: height(each.height) });
+      return { ...place, from: end(place.from), to: end(place.to) };
     }
-  });
+    case 'diagonal':
+      return {
+        ...place,
+        from: { ...place.from, height: height(place.from.height) },
+        to: { ...place.to, height: height(place.to.height) },
+      };
+  }
 }
