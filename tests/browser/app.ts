@@ -1,9 +1,9 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 
-/** The three panels' templates and tables as text: all that the bench tells about a job. */
-export async function benchWords(page: Page): Promise<string[]> {
+/** Templates and tables as text: all that the bench tells about the panels of a job. */
+export async function benchWords(page: Page, panels = ['Left', 'Back', 'Right']): Promise<string[]> {
   const words: string[] = [];
-  for (const panel of ['Left', 'Back', 'Right']) {
+  for (const panel of panels) {
     await goTo(page, `#bench/${panel.toLowerCase()}`);
     await expect(page.getByRole('heading', { level: 2, name: new RegExp(`^${panel}`) })).toBeVisible();
     words.push(...(await page.getByTestId('template').locator('text').allTextContents()));

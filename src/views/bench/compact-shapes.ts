@@ -4,7 +4,7 @@ type Point = [number, number];
 
 /**
  * A template for a small screen: lines as ever, at each mark its number, beside upright edges the distance from the
- * control line too, at each hole its name. The tables hold the rest.
+ * control line and its side too, at each hole its name. The tables hold the rest.
  * @param size font size in mm at the drawing's scale
  */
 export function compactShapes(drawing: PanelDrawing, size: number): Shape[] {
@@ -18,12 +18,12 @@ export function compactShapes(drawing: PanelDrawing, size: number): Shape[] {
         2.3 * size,
         top,
       );
-      return edge.marks.flatMap(({ number, across, at }, i): Shape[] => {
+      return edge.marks.flatMap(({ number, across, direction, at }, i): Shape[] => {
         const y = heights[i] ?? at[1];
         const anchor = outward < 0 ? 'end' : 'start';
         return [
           leader(at, [x - outward * 0.3 * size, y]),
-          words(`${number}`, [x, y + 0.15 * size], size, anchor, true),
+          words(direction === '' ? `${number}` : `${number} ${direction}`, [x, y + 0.15 * size], size, anchor, true),
           words(across.text, [x, y - 0.95 * size], size, anchor, false),
         ];
       });

@@ -19,9 +19,13 @@ describe('apart', () => {
 });
 
 describe('compactShapes', () => {
-  it('numbers every mark and names every hole', () => {
+  it('numbers every mark, with its side of the control line on upright edges, and names every hole', () => {
     const words = compactShapes(drawing, 20).flatMap((shape) => (shape.kind === 'words' ? [shape.text] : []));
-    const numbers = drawing.edges.flatMap((edge) => edge.marks.map((mark) => String(mark.number)));
+    const numbers = drawing.edges.flatMap((edge) =>
+      edge.marks.map(({ number, direction }) =>
+        edge.place === 'left' || edge.place === 'right' ? `${number} ${direction}` : `${number}`,
+      ),
+    );
     expect(words).toEqual(expect.arrayContaining([...numbers, ...drawing.holes.map((hole) => hole.id)]));
   });
 });
