@@ -1,4 +1,4 @@
-import type { Job, Station, Unread, WallName } from '../../../src/core';
+import type { Job, Unread, WallName } from '../../../src/core';
 import { cornerPoint, frontAt, rimAt, type TrueAlcove } from '../../simulate';
 
 /** How near the rim, a corner or an edge a tape is held, mm. */
@@ -21,6 +21,12 @@ export function reachOf(alcove: TrueAlcove, { fit, rim }: Pick<Job, 'fit' | 'rim
     right: cornerPoint(alcove, 'right', 0)[0] - CLEAR,
     out: Math.min(frontAt(alcove, 'left', 0), frontAt(alcove, 'right', 0), rim.width) - CLEAR,
   };
+}
+
+/** An end of a straightedge. */
+interface End {
+  at: number;
+  height: number;
 }
 
 /** Places of a plan made for one alcove, moved to where they would be taken in another. */
@@ -50,7 +56,7 @@ function moved(place: Unread, from: Reach, to: Reach): Unread {
         gaps: place.gaps.map((gap) => ({ height: height(gap.height) })),
       };
     case 'straightedge': {
-      const end = (each: Station): Station => ({ at: station(place.wall, each.at), height: height(each.height) });
+      const end = (each: End): End => ({ at: station(place.wall, each.at), height: height(each.height) });
       return { ...place, from: end(place.from), to: end(place.to) };
     }
     case 'diagonal':
