@@ -2,6 +2,7 @@ import { DropdownMenu } from 'radix-ui';
 import type { Fixture, WallName } from '../../core';
 import { type DraftFixture, useDraft, useSession } from '../../job';
 import { Card, ChoiceField, NumberField, SidedField } from '../parts';
+import lists from './lists.module.css';
 import { WaitingLine } from './readings';
 import rows from './rows.module.css';
 import styles from './site.module.css';
@@ -31,13 +32,13 @@ export function Fixtures() {
       title="Holes for fixtures"
       aside={
         <DropdownMenu.Root modal={false}>
-          <DropdownMenu.Trigger className={rows.add}>
+          <DropdownMenu.Trigger className={lists.add}>
             <span aria-hidden="true">+</span> Add a fixture
           </DropdownMenu.Trigger>
           <DropdownMenu.Portal>
-            <DropdownMenu.Content className={rows.kinds} align="end" sideOffset={6} collisionPadding={8}>
+            <DropdownMenu.Content className={lists.kinds} align="end" sideOffset={6} collisionPadding={8}>
               {kinds.map(([kind, name]) => (
-                <DropdownMenu.Item key={kind} className={rows.kind} onSelect={() => addFixture(kind)}>
+                <DropdownMenu.Item key={kind} className={lists.kind} onSelect={() => addFixture(kind)}>
                   <strong>{name}</strong>
                 </DropdownMenu.Item>
               ))}
@@ -51,7 +52,7 @@ export function Fixtures() {
         fixed to blocking in the wall, not to a panel.
       </p>
       {fixtures.length === 0 && <p>No hole yet.</p>}
-      <ul className={rows.list}>
+      <ul className={lists.list}>
         {fixtures.map((fixture) => (
           <FixtureRow key={fixture.id} fixture={fixture} />
         ))}

@@ -139,10 +139,9 @@ describe('lists', () => {
 
   it('adds an advised reading at its place', () => {
     const { at, edit } = open();
-    const advice = { wall: null, side: 'right' as const, height: -300, at: null, sdBefore: 2, sdAfter: 1 };
-    const id = edit().addAdvised({ ...advice, kind: 'tape-to-corner' } as Parameters<
-      ReturnType<typeof edit>['addAdvised']
-    >[0]);
+    const reading = { kind: 'tape-to-corner', side: 'right', height: -300 } as const;
+    const place = { wall: null, side: 'right', height: -300, at: null } as const;
+    const id = edit().addAdvised({ reading, kind: 'tape-to-corner', ...place, sdBefore: 2, sdAfter: 1 });
     expect(at(['readings', id])).toEqual({ id, kind: 'tape-to-corner', side: 'right', height: -300 });
   });
 
@@ -166,4 +165,10 @@ describe('lists', () => {
     edit().putOnWall('f1', 'left');
     expect(at(['fixtures', 'f1'])).toMatchObject({ wall: 'left', fromBack: 381, fromBackOf: 'panel' });
   });
+});
+
+it('names fixtures after what they are', () => {
+  const { edit } = open();
+  const ids = [edit().addFixture('shower-head'), edit().addFixture('shower-head'), edit().addFixture('other')];
+  expect(ids).toEqual(['shower head', 'shower head 2', 'hole']);
 });

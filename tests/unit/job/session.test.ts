@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
 import { type Job, type Result, solve } from '../../../src/core';
-import { browserKeep, fieldKey, type Keep, jobText, openSession } from '../../../src/job';
+import { browserKeep, fieldKey, jobText, type Keep, openSession } from '../../../src/job';
 import { testJob } from './testJob';
 
 let databases = 0;

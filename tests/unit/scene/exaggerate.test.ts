@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { exaggerated } from '../../../src/scene/geometry/exaggerate';
 import type { Vec3 } from '../../../src/scene/geometry';
+import { exaggerated } from '../../../src/scene/geometry/exaggerate';
 import { alcoveShape } from '../../../src/scene/geometry/shape';
 import { solvedDemo } from './solvedDemo';
 

@@ -1,5 +1,5 @@
-import { type Job, parseJob, type Result, solve } from '../../../src/core';
 import skewed from '../../../scenes/skewed-bowed-wet-wall.json';
+import { type Job, parseJob, type Result, solve } from '../../../src/core';
 
 /** A demo job, solved: walls out of plumb and bowed, fixtures on the wet wall. */
 export function solvedDemo(change: (job: Job) => Job = (job) => job): { job: Job; result: Result } {

@@ -1,6 +1,6 @@
 import { DropdownMenu } from 'radix-ui';
 import type { ReadingKind } from '../../../core';
-import styles from '../rows.module.css';
+import styles from '../lists.module.css';
 import { kinds, kindWords } from './kinds';
 
 /** A menu of the kinds of reading. */

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { ReadingKind } from '../../../core';
 import { type DraftReading, useSessionState } from '../../../job';
-import styles from '../rows.module.css';
+import styles from '../lists.module.css';
 import { kindWords } from './kinds';
 import { ReadingRow } from './ReadingRow';
 
