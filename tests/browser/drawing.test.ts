@@ -12,6 +12,7 @@ test('a panel is picked on the drawing and by keyboard, and leads to its templat
   await expect(page.getByRole('status').filter({ hasText: 'Back panel' })).toBeVisible();
   await page.getByRole('radio', { name: 'Back' }).focus();
   await page.keyboard.press('ArrowRight');
+  await expect(page.getByRole('radio', { name: 'Right' })).toBeFocused();
   await page.keyboard.press('Space');
   await expect(page.getByRole('status').filter({ hasText: 'Right side panel' })).toBeVisible();
   await page.getByRole('link', { name: 'See its template' }).click();
