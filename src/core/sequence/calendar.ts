@@ -68,13 +68,16 @@ function workdays(schedule: Schedule) {
   const { from, to, days } = schedule;
   const first = firstWeekday(schedule);
   const open = (day: number): boolean => days.includes(((first - 1 + day) % 7) + 1);
+  /** start of work on the first working day after a day */
+  const morningAfter = (day: number): number => {
+    let next = day + 1;
+    while (!open(next)) next++;
+    return next * DAY + from;
+  };
   /** the minute itself if it is worked, else the next that is */
   const next = (minute: number): number => {
-    let day = Math.floor(minute / DAY);
-    if (open(day) && minute - day * DAY < to) return Math.max(minute, day * DAY + from);
-    do day++;
-    while (!open(day));
-    return day * DAY + from;
+    const day = Math.floor(minute / DAY);
+    return open(day) && minute - day * DAY < to ? Math.max(minute, day * DAY + from) : morningAfter(day);
   };
   return {
     next,
@@ -83,10 +86,11 @@ function workdays(schedule: Schedule) {
       let at = start;
       let left = duration;
       for (;;) {
-        const end = Math.floor(at / DAY) * DAY + to;
+        const day = Math.floor(at / DAY);
+        const end = day * DAY + to;
         if (left <= end - at) return at + left;
-        left -= end - at;
-        at = next(end);
+        left -= Math.max(0, end - at);
+        at = morningAfter(day);
       }
     },
   };

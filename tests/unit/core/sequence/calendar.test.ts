@@ -44,6 +44,11 @@ describe('bookTasks', () => {
     const steps = [task('a', HOUR), task('lift', HOUR, [], { people: 2 })];
     expect(bookTasks(steps, { ...schedule, people: 2 })[1]!.start).toBe(9 * HOUR);
   });
+  it('goes on through many days whose end is no whole minute', () => {
+    const day = { ...schedule, from: 4.8e-187, to: 1082.5949791956145, days: [1, 2, 3, 4, 5, 6, 7] };
+    const [first] = bookTasks([task('a', 100 * 1082.5949791956145 - 1)], day);
+    expect(first!.finish).toBeCloseTo(99 * DAY + 1081.5949791956145, 6);
+  });
 });
 
 describe('criticalPath', () => {
