@@ -25,7 +25,7 @@ export {
 } from './layout';
 export { splitContour } from './leg';
 export * from './length';
-export type { Joint, MaterialLine, Materials } from './materials';
+export { CARTRIDGES, type Joint, type MaterialLine, type Materials } from './materials';
 export type {
   CutMethod,
   EdgeName,

@@ -13,8 +13,20 @@ export { type JobFilesOptions, jobDrawings, jobFiles, jobPackPdf } from './jobFi
 export type { OutputFonts } from './outputFonts';
 export type { PaperName } from './pdf';
 export { resultJson } from './resultJson';
-export { shoppingListCsv } from './shoppingList';
+export { amountText, shoppingListCsv } from './shoppingList';
 export { panelDxf, panelSvg } from './template';
+export {
+  capital,
+  durationWords,
+  fillerWords,
+  inputAmount,
+  jointWidthWords,
+  offcutWords,
+  pieceTitle,
+  placedWords,
+  sizeWords,
+  whenWords,
+} from './words';
 
 /** Fonts for the job pack from the app's own host. Browser only. */
 export const loadBrowserFonts = async (): Promise<import('./outputFonts').OutputFonts> =>

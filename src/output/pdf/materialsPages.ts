@@ -1,5 +1,6 @@
-import { formatLength, type Job, type Joint, type Result } from '../../core';
+import { formatLength, type Job, type Result } from '../../core';
 import { amountText } from '../shoppingList';
+import { fillerWords, inputAmount, jointWidthWords } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
@@ -45,9 +46,9 @@ export function materialsPages(pack: Pack, job: Job, { materials }: Result): Lea
     ],
     materials.joints.map((joint) => [
       joint.label,
-      joint.filler === 'sealant' ? 'sealant (wet)' : 'paintable caulk (room side)',
+      fillerWords[joint.filler],
       formatLength(joint.length, { unit: job.display }),
-      widthWords(joint, job),
+      jointWidthWords(joint, job),
       `${Math.ceil(joint.volume)} mL`,
     ]),
     8 * POINT,
@@ -56,20 +57,7 @@ export function materialsPages(pack: Pack, job: Job, { materials }: Result): Lea
   return first;
 }
 
-function widthWords({ widths }: Joint, { display }: Job): string {
-  const all = widths.map(([, width]) => width);
-  const [least, most] = [Math.max(0, Math.min(...all)), Math.max(0, ...all)];
-  if (most === 0) return 'fillet only';
-  const text = (mm: number): string => formatLength(mm, { unit: display, denominator: 32 });
-  return text(least) === text(most) ? text(most) : `${text(least)} to ${text(most)}`;
-}
-
 function inputWords(inputs: Result['materials']['lines'][number]['inputs'], job: Job): string {
-  const words = inputs.map(({ label, value, unit }) => {
-    if (unit === 'mm') return `${label} ${formatLength(value, { unit: job.display })}`;
-    if (unit === 'share') return `${label} ${Math.round(100 * value)} %`;
-    if (unit === 'mm²') return `${label} ${(value / 1e6).toFixed(2)} m²`;
-    return `${label} ${Math.round(value)}${unit === 'mL' ? ' mL' : ''}`;
-  });
+  const words = inputs.map((input) => `${input.label} ${inputAmount(input, job)}`);
   return words.length === 0 ? '' : `${words.join(', ')}.`;
 }

@@ -1,9 +1,9 @@
 import { type Job, type Result, Z_95 } from '../../core';
 import { lengthsOf } from '../drawing';
+import { capital } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
-import { capital } from './pieceWords';
 
 type Piece = Result['pieces']['trim'][number];
 type Shelf = Result['pieces']['shelves'][number];

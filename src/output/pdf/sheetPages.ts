@@ -1,8 +1,8 @@
-import { formatLength, type Job, type Result } from '../../core';
+import type { Job, Result } from '../../core';
+import { offcutWords, placedWords, sizeWords } from '../words';
 import { drawTitle } from './flow';
 import { fitted, type Leaf, type Pack } from './pack';
 import { POINT } from './paper';
-import { pieceTitle } from './pieceWords';
 
 type SheetInUse = Result['layout']['sheets'][number];
 
@@ -18,13 +18,12 @@ const SIZE = 8 * POINT;
 function sheetPage(pack: Pack, job: Job, result: Result, sheet: SheetInUse, index: number): Leaf {
   const leaf = pack.addLeaf();
   const { pen, content } = leaf;
-  const length = (mm: number): string => formatLength(mm, { unit: job.display });
   const title = `Sheet ${index + 1} of ${result.layout.sheets.length}`;
-  const strapline = `${length(sheet.width)} × ${length(sheet.height)}, drawn from its face. Sizes are those to cut out roughly; each piece is then cut to its own card.`;
+  const strapline = `${sizeWords(sheet, job)}, drawn from its face. Sizes are those to cut out roughly; each piece is then cut to its own card.`;
   const top = drawTitle(pack, leaf, title, strapline) - 4;
   const legend = [
     ...sheet.placed.map((placed, i) => `${i + 1}  ${placedWords(placed, job, result)}`),
-    offcutWords(sheet, length),
+    offcutWords(sheet, job),
   ];
   const step = 1.35 * SIZE;
   const bottom = content.bottom + step * legend.length + 3;
@@ -63,19 +62,3 @@ function number({ pen }: Leaf, which: number, { left, right, bottom, top }: Retu
 
 type SheetRectangle = SheetInUse['offcuts'][number];
 type Box = (rectangle: SheetRectangle) => { left: number; right: number; bottom: number; top: number };
-
-function placedWords(
-  { piece, width, height, turned, part }: SheetInUse['placed'][number],
-  job: Job,
-  result: Result,
-): string {
-  const size = [width, height].map((mm) => formatLength(mm, { unit: job.display })).join(' × ');
-  const which = part.of > 1 ? ` (part ${part.number} of ${part.of})` : '';
-  return `${pieceTitle(piece, job, result)}${which}: ${size}${turned ? ', turned a quarter' : ''}`;
-}
-
-function offcutWords({ offcuts }: SheetInUse, length: (mm: number) => string): string {
-  if (offcuts.length === 0) return 'No offcut worth keeping.';
-  const sizes = offcuts.slice(0, 6).map(({ width, height }) => `${length(width)} × ${length(height)}`);
-  return `Offcuts worth keeping (dashed): ${sizes.join('; ')}`;
-}

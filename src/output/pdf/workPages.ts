@@ -1,8 +1,8 @@
 import type { Job, Result } from '../../core';
+import { durationWords, whenWords } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
-import { durationWords, whenWords } from './workWords';
 
 const kinds = { work: '', gate: 'CHECK', wait: 'wait' };
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { durationWords, whenWords } from '../../../../src/output/pdf/workWords';
+import { durationWords, whenWords } from '../../../../src/output/words';
 import { jobWith } from '../../../simulate';
 
 const { schedule } = jobWith([]);
