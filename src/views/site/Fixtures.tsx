@@ -93,13 +93,13 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
             choices={walls}
             onChoose={(wall) => putOnWall(fixture.id, wall)}
           />
-          wall
+          wall,
         </span>
         <span className={rows.phrase}>
-          hole <NumberField path={[...path, 'hole']} label="diameter of the hole" /> across
+          hole <NumberField path={[...path, 'hole']} label="diameter of the hole" /> across,
         </span>
         <span className={rows.phrase}>
-          centre <NumberField path={[...path, 'aboveRim']} label="height above the rim" /> above the rim
+          centre <NumberField path={[...path, 'aboveRim']} label="height above the rim" /> above the rim,
         </span>
         {fixture.wall === 'back' ? (
           <span className={rows.phrase}>
