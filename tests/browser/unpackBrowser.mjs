@@ -1,6 +1,6 @@
 // Unpacks the packaged Chromium below node_modules/.cache and prints where it is: { path, env }. A process of its own,
 // since the package takes its folders and its libraries from environment variables.
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -15,8 +15,9 @@ if (!existsSync(join(kept, 'chromium'))) {
   process.env.AWS_EXECUTION_ENV = 'nodejs20.x';
   const { default: chromium } = await import('@sparticuz/chromium');
   await chromium.executablePath();
-  const fonts = join(fresh, 'fonts', 'fonts.conf');
-  writeFileSync(fonts, readFileSync(fonts, 'utf8').replaceAll('/tmp/fonts', join(kept, 'fonts')));
+  // Its own list of folders does not know this one.
+  const fonts = `<fontconfig><dir>${join(kept, 'fonts')}</dir><cachedir>${join(kept, 'font-cache')}</cachedir></fontconfig>`;
+  writeFileSync(join(fresh, 'fonts', 'fonts.conf'), `<?xml version="1.0"?>\n${fonts}\n`);
   try {
     renameSync(fresh, kept);
   } catch (error) {
