@@ -16,6 +16,16 @@ export const millimetresPerMetre = (least: number, most: number) => between(leas
 /** How many of something; what is beyond the decimal point does not count. */
 export const count = (most: number) => between(0, most, '');
 
+/** Finite number of mL within a plausible range. */
+export const millilitres = (least: number, most: number) => between(least, most, ' mL');
+
+/** A share from none, 0, to all of it, 1. */
+export const share = () => between(0, 1, '');
+
+export const minutes = (least: number, most: number) => between(least, most, ' minutes');
+export const hours = (least: number, most: number) => between(least, most, ' hours');
+export const celsius = (least: number, most: number) => between(least, most, ' °C');
+
 /** Finite number of degrees within a plausible range. */
 export const degrees = (least: number, most: number) => between(least, most, '°');
 

@@ -1,25 +1,14 @@
 import { z } from 'zod';
-import { millimetres } from './field';
-
-/** A share from none to all of it. */
-const share = z
-  .number()
-  .min(0, { error: ({ input }) => `must be a share from 0 to 1; found ${input}` })
-  .max(1, { error: ({ input }) => `must be a share from 0 to 1; found ${input}` });
-const volume = (least: number, most: number) =>
-  z
-    .number()
-    .min(least, { error: ({ input }) => `must be at least ${least} mL; found ${input}` })
-    .max(most, { error: ({ input }) => `must be at most ${most} mL; found ${input}` });
+import { millilitres, millimetres, share } from './field';
 
 /** A paste that is bought in cartridges and tooled into a joint. */
 const jointPaste = z.strictObject({
   /** contents of one cartridge, mL */
-  cartridge: volume(20, 5000).default(298.7),
+  cartridge: millilitres(20, 5000).default(298.7),
   /** leg of the fillet that covers the joint, mm */
   fillet: millimetres(0, 25).default(6.35),
   /** share of what is gunned that tooling takes off again */
-  toolingLoss: share.default(0.15),
+  toolingLoss: share().default(0.15),
 });
 
 /** How materials are counted. Defaults are common practice, no source, unless core/materials names one. Lengths in mm. */
@@ -34,9 +23,9 @@ export const supplies = z.strictObject({
       /** width of a dot or bead once pressed flat */
       pressedWidth: millimetres(5, 200).default(40),
       /** contents of one cartridge, mL */
-      cartridge: volume(20, 5000).default(828.1),
+      cartridge: millilitres(20, 5000).default(828.1),
       /** share left in cartridges and on the knife */
-      waste: share.default(0.1),
+      waste: share().default(0.1),
     })
     .prefault({}),
   sealant: jointPaste.prefault({}),
@@ -57,6 +46,6 @@ export const supplies = z.strictObject({
   painterTape: z.strictObject({ roll: millimetres(500, 200_000).default(50_000) }).prefault({}),
   /** cleaning alcohol, mL per m² wiped, each face once */
   alcohol: z
-    .strictObject({ perSquareMetre: volume(0, 1000).default(50), bottle: volume(50, 5000).default(473) })
+    .strictObject({ perSquareMetre: millilitres(0, 1000).default(50), bottle: millilitres(50, 5000).default(473) })
     .prefault({}),
 });

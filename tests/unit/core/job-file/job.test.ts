@@ -89,6 +89,35 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
   [['cutting', 'kerf'], 0, 10, ' mm'],
   [['cutting', 'margin'], 0, 50, ' mm'],
   [['cutting', 'leastOffcut'], 1, 1000, ' mm'],
+  [['supplies', 'adhesive', 'spacing'], 30, 600, ' mm'],
+  [['supplies', 'adhesive', 'edgeClear'], 0, 200, ' mm'],
+  [['supplies', 'adhesive', 'pressedWidth'], 5, 200, ' mm'],
+  [['supplies', 'adhesive', 'cartridge'], 20, 5000, ' mL'],
+  [['supplies', 'adhesive', 'waste'], 0, 1, ''],
+  ...['sealant', 'caulk'].flatMap((paste): [Path, number, number, string][] => [
+    [['supplies', paste, 'cartridge'], 20, 5000, ' mL'],
+    [['supplies', paste, 'fillet'], 0, 25, ' mm'],
+    [['supplies', paste, 'toolingLoss'], 0, 1, ''],
+  ]),
+  [['supplies', 'widestJoint'], 3, 50, ' mm'],
+  [['supplies', 'flashingTape', 'overlap'], 0, 500, ' mm'],
+  [['supplies', 'flashingTape', 'roll'], 500, 100_000, ' mm'],
+  [['supplies', 'strips', 'spacing'], 100, 2000, ' mm'],
+  [['supplies', 'strips', 'edgeClear'], 0, 500, ' mm'],
+  [['supplies', 'strips', 'roll'], 500, 100_000, ' mm'],
+  [['supplies', 'painterTape', 'roll'], 500, 200_000, ' mm'],
+  [['supplies', 'alcohol', 'perSquareMetre'], 0, 1000, ' mL'],
+  [['supplies', 'alcohol', 'bottle'], 50, 5000, ' mL'],
+  ...Object.keys(completeJob().schedule!.rates!).map((rate): [Path, number, number, string] => [
+    ['schedule', 'rates', rate],
+    0,
+    1440,
+    ' minutes',
+  ]),
+  [['schedule', 'cure', 'adhesive'], 0, 720, ' hours'],
+  [['schedule', 'cure', 'sealant'], 0, 720, ' hours'],
+  [['schedule', 'temperature'], -10, 45, ' °C'],
+  [['schedule', 'skinOver'], 1, 240, ' minutes'],
 ];
 /** Lengths above zero: the most they may be. */
 const POSITIVE: [path: Path, most: number][] = [
@@ -118,6 +147,10 @@ const TOGETHER = [
   'readings[3].gaps[1].value',
   'fixtures[1].aboveRim',
   'fixtures[1].hole',
+  'schedule.people',
+  'schedule.from',
+  'schedule.to',
+  ...[0, 1, 2, 3, 4, 5].map((i) => `schedule.days[${i}]`),
 ];
 
 describe('job schema', () => {
@@ -178,6 +211,44 @@ describe('job schema', () => {
         legs: { make: true, joint: 2, floorGap: 3 },
         shelves: [],
         cutting: { sheets: 'own', kerf: 3, margin: 3, turn: false, leastOffcut: 25 },
+        supplies: {
+          adhesive: { layout: 'dots', spacing: 100, edgeClear: 40, pressedWidth: 40, cartridge: 828.1, waste: 0.1 },
+          sealant: { cartridge: 298.7, fillet: 6.35, toolingLoss: 0.15 },
+          caulk: { cartridge: 298.7, fillet: 6.35, toolingLoss: 0.15 },
+          widestJoint: 12.7,
+          flashingTape: { overlap: 50, roll: 10000 },
+          strips: { spacing: 762, edgeClear: 50, roll: 10000 },
+          painterTape: { roll: 50000 },
+          alcohol: { perSquareMetre: 50, bottle: 473 },
+        },
+        schedule: {
+          people: 1,
+          from: 480,
+          to: 990,
+          days: [1, 2, 3, 4, 5],
+          rates: {
+            shutOff: 15,
+            prepareWall: 30,
+            tapeMetre: 3,
+            knifeMetre: 4,
+            planeMetre: 6,
+            jigsawMetre: 8,
+            jointMetre: 3,
+            hole: 12,
+            dryFit: 15,
+            adhesive: 15,
+            setPanel: 15,
+            leg: 25,
+            trimPiece: 20,
+            shelf: 25,
+            clean: 25,
+            plumbing: 60,
+            handOver: 20,
+          },
+          cure: { adhesive: 24, sealant: 24 },
+          temperature: 21,
+          skinOver: 10,
+        },
         finish: {},
         prices: {},
       },
@@ -201,7 +272,7 @@ describe('job schema', () => {
       const at = pathText(path);
       const wrong = typeof value === 'string' ? 5 : 'five';
       const expected: Record<string, string> = {
-        number: 'must be (a number|1); found "five"',
+        number: 'must be (a number|1|one of 1, 2); found "five"',
         string: 'must be (a text in quotes|one of ".*|"nookwright-job"); found 5',
         boolean: 'must be true or false; found "five"',
         object: `must be a ${Array.isArray(value) ? 'list in \\[ \\]' : 'group in { }'}; found "five"`,
@@ -222,7 +293,7 @@ describe('job schema', () => {
           faults.map((fault) => fault.path),
           `${pathText(path)} ${bad}`,
         ).toEqual([pathText(path)]);
-        expect(faults[0]!.message).toMatch(/^must be (a number|1); found /);
+        expect(faults[0]!.message).toMatch(/^must be (a number|1|one of 1, 2); found /);
       }
     }
   });
@@ -280,6 +351,20 @@ describe('job schema', () => {
       .filter(({ value }) => typeof value === 'number')
       .map(({ path }) => pathText(path));
     expect(numbers.filter((at) => !tested.has(at))).toEqual([]);
+  });
+
+  it('wants one or two people, days of the week, and a day of at least an hour', () => {
+    const schedule = (path: Path, value: unknown) => faultsOf(withAt(completeJob(), ['schedule', ...path], value));
+    expect(schedule(['people'], 3)).toEqual([{ path: 'schedule.people', message: 'must be one of 1, 2; found 3' }]);
+    for (const day of [0, 8, 1.5])
+      expect(schedule(['days', 0], day).map(({ path }) => path)).toEqual(['schedule.days[0]']);
+    expect(schedule(['days'], []).map(({ path }) => path)).toEqual(['schedule.days']);
+    expect(schedule(['to'], 450 + 60)).toEqual([]);
+    expect(schedule(['to'], 450 + 59)).toEqual([
+      { path: 'schedule.to', message: 'must be at least an hour after `from`' },
+    ]);
+    expect(schedule(['from'], -1).map(({ path }) => path)).toEqual(['schedule.from']);
+    expect(schedule(['to'], 1441).map(({ path }) => path)).toEqual(['schedule.to']);
   });
 
   it('takes an apron contour whose points run downwards', () => {
