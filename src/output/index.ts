@@ -17,6 +17,7 @@ export { amountText, shoppingListCsv } from './shoppingList';
 export { panelDxf, panelSvg } from './template';
 export {
   capital,
+  dayWords,
   durationWords,
   fillerWords,
   inputAmount,
@@ -25,6 +26,7 @@ export {
   pieceTitle,
   placedWords,
   sizeWords,
+  timeWords,
   whenWords,
 } from './words';
 

@@ -7,7 +7,17 @@ const sizes = [
   { width: 1024, height: 768 },
   { width: 1440, height: 900 },
 ];
-const places = ['#site/readings', '#site/truth', '#site/holes', '#site/basics', '#bench/back', '#bench/right'];
+const places = [
+  '#site/readings',
+  '#site/truth',
+  '#site/holes',
+  '#site/basics',
+  '#bench/back',
+  '#bench/right',
+  '#van/materials',
+  '#van/work',
+  '#van/pieces',
+];
 
 for (const size of sizes) {
   for (const place of places) {

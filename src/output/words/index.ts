@@ -1,4 +1,4 @@
 export { fillerWords, inputAmount, jointWidthWords } from './materialWords';
 export { capital, pieceTitle } from './pieceWords';
 export { offcutWords, placedWords, sizeWords } from './sheetWords';
-export { durationWords, whenWords } from './workWords';
+export { dayWords, durationWords, timeWords, whenWords } from './workWords';

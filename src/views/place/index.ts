@@ -1,1 +1,1 @@
-export { addressOf, goTo, type Place, placeOf, type SitePart, usePlace } from './place';
+export { addressOf, goTo, type Place, placeOf, type SitePart, usePlace, type VanPart } from './place';

@@ -1,13 +1,16 @@
 import { useEffect, useRef } from 'react';
 import { type Session, SessionProvider } from '../../job';
 import { Bench } from '../bench';
-import { usePlace } from '../place';
+import { type Place, usePlace } from '../place';
 import { Site } from '../site';
+import { Van } from '../van';
 import { Notices } from './Notices';
 import './global.css';
 import styles from './shell.module.css';
 import { TopBar } from './TopBar';
 import { useUndoKeys } from './useUndoKeys';
+
+const titles: Record<Place['name'], string> = { site: 'Site', bench: 'Bench', van: 'Van' };
 
 export function App({ session }: { session: Session }) {
   return (
@@ -22,7 +25,7 @@ function Shell() {
   const main = useRef<HTMLElement>(null);
   useUndoKeys();
   useEffect(() => {
-    document.title = `${place.name === 'site' ? 'Site' : 'Bench'} · Nookwright`;
+    document.title = `${titles[place.name]} · Nookwright`;
     window.scrollTo(0, 0);
   }, [place.name]);
   return (
@@ -33,7 +36,9 @@ function Shell() {
       <TopBar />
       <Notices />
       <main ref={main} tabIndex={-1} className={styles.main}>
-        {place.name === 'site' ? <Site part={place.part} /> : <Bench panel={place.panel} />}
+        {place.name === 'site' && <Site part={place.part} />}
+        {place.name === 'bench' && <Bench panel={place.panel} />}
+        {place.name === 'van' && <Van part={place.part} />}
       </main>
     </>
   );

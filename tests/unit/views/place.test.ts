@@ -1,10 +1,18 @@
 import { expect, it } from 'vitest';
 import { addressOf, placeOf } from '../../../src/views/place';
 
-it.each(['#site/readings', '#site/truth', '#site/holes', '#site/basics', '#bench/back', '#bench/left', '#bench/right'])(
-  'keeps %s in the address',
-  (address) => expect(addressOf(placeOf(address))).toBe(address),
-);
+it.each([
+  '#site/readings',
+  '#site/truth',
+  '#site/holes',
+  '#site/basics',
+  '#bench/back',
+  '#bench/left',
+  '#bench/right',
+  '#van/materials',
+  '#van/work',
+  '#van/pieces',
+])('keeps %s in the address', (address) => expect(addressOf(placeOf(address))).toBe(address));
 
 it.each([
   ['', '#site/readings'],
@@ -12,4 +20,6 @@ it.each([
   ['#site/attic', '#site/readings'],
   ['#bench', '#bench/back'],
   ['#/bench/roof', '#bench/back'],
+  ['#van', '#van/materials'],
+  ['#van/roof', '#van/materials'],
 ])('takes %s for %s', (address, place) => expect(addressOf(placeOf(address))).toBe(place));

@@ -18,4 +18,6 @@ describe('whenWords', () => {
     expect(whenWords(1440 + 8 * 60 + 5, schedule)).toBe('day 2, 08:05'));
   it('names the date from the first day on', () =>
     expect(whenWords(2 * 1440 + 9 * 60, { ...schedule, start: '2026-02-27' })).toBe('Sun 1 Mar 09:00'));
+  it('takes the last half minute of a day for the next', () =>
+    expect(whenWords(1439.7, schedule)).toBe('day 2, 00:00'));
 });

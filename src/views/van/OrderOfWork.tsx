@@ -1,0 +1,74 @@
+import type { Job, Result, SequenceStep } from '../../core';
+import { jobFileName } from '../../job';
+import { capital, durationWords, orderOfWorkCalendar, timeWords, whenWords } from '../../output';
+import { Card } from '../parts';
+import { Download } from './Download';
+import { byDay } from './days';
+import { slipWords } from './step-words';
+import styles from './van.module.css';
+
+/** Every step by day, in the order in which they begin, with its checks and cautions. */
+export function OrderOfWork({ job, result }: { job: Job; result: Result }) {
+  const { people, temperature } = job.schedule;
+  const calendar = async () => {
+    const made = await orderOfWorkCalendar(job, result, new Date());
+    if (!made.ok) return made;
+    const name = jobFileName(job).replace(/\.json$/, '-order-of-work.ics');
+    return { ...made, name, type: 'text/calendar' };
+  };
+  return (
+    <Card title="Order of work" aside={<Download label="Calendar: iCalendar" what="calendar" make={calendar} />}>
+      <p className={styles.about}>
+        For {people === 1 ? 'one person' : 'two people'} at {temperature} °C. Slip: how much later a step can end
+        without moving the end of the job.
+      </p>
+      {byDay(result.sequence, job.schedule).map(({ day, steps }) => (
+        <section key={day} className={styles.day} aria-label={day}>
+          <h3>{day}</h3>
+          <ol className={styles.steps}>
+            {steps.map((step) => (
+              <Step key={step.id} step={step} all={result.sequence} job={job} />
+            ))}
+          </ol>
+        </section>
+      ))}
+    </Card>
+  );
+}
+
+function Step({ step, all, job }: { step: SequenceStep; all: SequenceStep[]; job: Job }) {
+  const waits = all.filter(({ id }) => step.during.includes(id));
+  return (
+    <li className={styles.step} data-kind={step.kind}>
+      <span className={styles.begin}>{timeWords(step.start)}</span>
+      <div className={styles.stepText}>
+        <p>
+          {step.kind === 'gate' && <b className={styles.tag}>Check</b>}
+          {step.kind === 'wait' && <b className={styles.tag}>Wait</b>}
+          <strong>{capital(step.label)}</strong>
+        </p>
+        <p className={styles.about}>
+          {durationWords(step.duration)}, until {whenWords(step.finish, job.schedule)}; {slipWords(step)}
+          {step.people === 2 && '; two people'}
+        </p>
+        {waits.map((wait) => (
+          <p key={wait.id} className={styles.about}>
+            While it cures: {wait.label}
+          </p>
+        ))}
+        {step.cautions.length > 0 && (
+          <ul className={styles.cautions} aria-label="Cautions">
+            {step.cautions.map((caution) => (
+              <li key={caution}>
+                <span aria-hidden="true" className={styles.cautionSign}>
+                  !
+                </span>
+                {caution}
+              </li>
+            ))}
+          </ul>
+        )}
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,84 @@
+import { type FieldPath, useDraft, useSession, valueAt } from '../../job';
+import { Card, ChoiceField, NumberField } from '../parts';
+import { cartridgeChoice, cartridgeChoices } from './cartridges';
+import styles from './van.module.css';
+
+/** What the quantities are counted by. */
+export function SuppliesForm() {
+  const layout = useDraft(({ draft }) => draft.job.supplies.adhesive.layout);
+  const { choose } = useSession().draft.getState();
+  return (
+    <Card title="Counted by">
+      <h3>Adhesive</h3>
+      <div className={styles.form}>
+        <ChoiceField
+          label="Laid in"
+          labelShown
+          value={layout}
+          choices={[
+            ['dots', 'dots'],
+            ['beads', 'upright beads'],
+          ]}
+          onChoose={(chosen) => choose(['supplies', 'adhesive', 'layout'], chosen)}
+        />
+        <NumberField path={['supplies', 'adhesive', 'spacing']} label="Spacing" labelShown />
+        <NumberField path={['supplies', 'adhesive', 'edgeClear']} label="Clear of edges" labelShown />
+        <NumberField path={['supplies', 'adhesive', 'pressedWidth']} label="Width pressed flat" labelShown />
+        <Cartridge path={['supplies', 'adhesive', 'cartridge']} />
+        <Share path={['supplies', 'adhesive', 'waste']} label="Waste, share of 1" />
+      </div>
+      {(['sealant', 'caulk'] as const).map((paste) => (
+        <section key={paste} className={styles.column} aria-label={pasteTitle[paste]}>
+          <h3>{pasteTitle[paste]}</h3>
+          <div className={styles.form}>
+            <Cartridge path={['supplies', paste, 'cartridge']} />
+            <NumberField path={['supplies', paste, 'fillet']} label="Leg of the fillet" labelShown />
+            <Share path={['supplies', paste, 'toolingLoss']} label="Lost in tooling, share of 1" />
+          </div>
+        </section>
+      ))}
+      <div className={styles.form}>
+        <NumberField path={['supplies', 'widestJoint']} label="Widest joint for sealant" labelShown />
+      </div>
+      <h3>Tape, strips and alcohol</h3>
+      <div className={styles.form}>
+        <NumberField path={['supplies', 'flashingTape', 'roll']} label="Flashing tape, a roll" labelShown />
+        <NumberField path={['supplies', 'flashingTape', 'overlap']} label="Flashing tape past each end" labelShown />
+        <NumberField path={['supplies', 'strips', 'spacing']} label="Strips apart" labelShown />
+        <NumberField path={['supplies', 'strips', 'roll']} label="Double-faced strip, a roll" labelShown />
+        <NumberField path={['supplies', 'painterTape', 'roll']} label="Painter’s tape, a roll" labelShown />
+        <NumberField
+          path={['supplies', 'alcohol', 'bottle']}
+          label="Alcohol, a bottle"
+          kind="number"
+          unit="mL"
+          labelShown
+        />
+      </div>
+    </Card>
+  );
+}
+
+const pasteTitle = { sealant: 'Sealant, wet joints', caulk: 'Caulk, room side' };
+
+const Share = ({ path, label }: { path: FieldPath; label: string }) => (
+  <NumberField path={path} label={label} kind="number" labelShown />
+);
+
+/** A cartridge in a common size, or what it holds. */
+function Cartridge({ path }: { path: FieldPath }) {
+  const contents = useDraft(({ draft }) => valueAt(draft.job, path)) as number;
+  const { choose } = useSession().draft.getState();
+  return (
+    <>
+      <ChoiceField
+        label="Cartridge"
+        labelShown
+        value={cartridgeChoice(contents)}
+        choices={cartridgeChoices(contents)}
+        onChoose={(chosen) => choose(path, Number(Number(chosen).toFixed(1)))}
+      />
+      <NumberField path={path} label="Contents of one" kind="number" unit="mL" labelShown />
+    </>
+  );
+}
