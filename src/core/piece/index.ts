@@ -1,7 +1,7 @@
 export { type Fold, fold, foldedOutline } from './fold';
 export { foldPanel } from './foldPanel';
 export { makePiece } from './makePiece';
-export { endOfStrip, type Obstacle, offBack, offSide, overRimBy } from './obstacle';
+export { endOfStrip, levelOverSquare, type Obstacle, offBack, offSide, overRimBy } from './obstacle';
 export type {
   Angle,
   Body,

@@ -1,6 +1,6 @@
 import type { Alcove, Place } from '../alcove';
 import { add, constant, type Dual, fixedPoint, negate, shift, subtract } from '../dual';
-import type { Rim, Side } from '../job-file';
+import type { Rim, Side, WallName } from '../job-file';
 import { contourRise } from '../panel';
 import type { WallStrip } from './wallStrip';
 
@@ -53,3 +53,7 @@ export function endOfStrip(
     )
     .reduce((a, b) => (free * (b.value - a.value) > 0 ? b : a));
 }
+
+/** What a distance square to a wall measures level: times this (the secant of the angle between the two). */
+export const levelOverSquare = (alcove: Alcove, wall: WallName, u: number, v: number): number =>
+  Math.hypot(1, ...alcove[wall].gradient(u, v));

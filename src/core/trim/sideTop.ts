@@ -5,6 +5,7 @@ import {
   type Body,
   counterClockwise,
   endOfStrip,
+  levelOverSquare,
   levelStrip,
   makePiece,
   offBack,
@@ -30,8 +31,10 @@ export function sideTop(site: TrimSite, side: Side, outer: OuterLine): Piece {
   const mitredBack = trim.joinery === 'mitre' && trim.top;
   const mitredFront = trim.joinery === 'mitre' && trim.verticals;
 
+  const outerCorner = alcove[side].value(panelFace, upperEdge);
   const backAt = (height: number, w: number): Dual => {
-    const clearance = mitredBack ? w + trim.joint / 2 : (trim.top ? t : 0) + trim.joint;
+    const square = levelOverSquare(alcove, 'back', outerCorner, height);
+    const clearance = mitredBack ? w * square + trim.joint / 2 : (trim.top ? t * square : 0) + trim.joint;
     return endOfStrip(strip, 'u', height, [w], offBack(alcove, panelFace + clearance), 1, panelFace);
   };
   const frontAt = (height: number): Dual =>

@@ -4,6 +4,7 @@ import type { Point } from '../panel';
 import {
   type Body,
   endOfStrip,
+  levelOverSquare,
   levelStrip,
   makePiece,
   offSide,
@@ -47,7 +48,10 @@ export function topPiece(site: TrimSite): Piece {
     );
   const onPanel = (side: Side): EndAt =>
     mitred
-      ? (height, w) => endAt(side, panelFace + w + trim.joint / 2, [w], height)
+      ? (height, w) => {
+          const square = levelOverSquare(alcove, side, panelFace, height);
+          return endAt(side, panelFace + w * square + trim.joint / 2, [w], height);
+        }
       : (height) => endAt(side, panelFace + trim.joint, depths, height);
   const onWall = (side: Side): EndAt =>
     notched ? (height) => endAt(side, trim.joint, [...depths, -trim.lip], height) : onPanel(side);
