@@ -1,10 +1,14 @@
 // Certified values: NIST/ITL Statistical Reference Datasets, linear least squares; see `source` in each data file.
 import { describe, expect, it } from 'vitest';
 import { type LeastSquaresProblem, solveLeastSquares } from '../../src/core/least-squares';
+import filip from './data/nist_filip.json';
 import longley from './data/nist_longley.json';
 import norris from './data/nist_norris.json';
 import wampler1 from './data/nist_wampler1.json';
+import wampler2 from './data/nist_wampler2.json';
+import wampler3 from './data/nist_wampler3.json';
 import wampler4 from './data/nist_wampler4.json';
+import wampler5 from './data/nist_wampler5.json';
 
 interface DataSet {
   data: number[][];
@@ -32,7 +36,11 @@ describe.each<[string, DataSet, (row: number[]) => number[], number]>([
   ['Norris', norris, linear, 11],
   ['Longley', longley, linear, 9],
   ['Wampler1', wampler1, polynomial(5), 8],
+  ['Wampler2', wampler2, polynomial(5), 9],
+  ['Wampler3', wampler3, polynomial(5), 8],
   ['Wampler4', wampler4, polynomial(5), 7],
+  ['Wampler5', wampler5, polynomial(5), 5],
+  ['Filip', filip, polynomial(10), 7],
 ])('%s', (_, set, terms, digits) => {
   const { x, cofactors, s0, dof, redundancy, converged } = fit(set, terms);
   const { beta, se, rsd, df } = set.certified;

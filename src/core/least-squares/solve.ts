@@ -33,8 +33,11 @@ const SIGNAL_FLOOR = 1e-15;
 /** A step that changes the predictions by less than this of the misfit changes the sum of squares by rounding alone. */
 const ROUNDING = 1e-7;
 
+/** A step is taken when it lowers the sum of squares by at least this share of what the linear model promises. */
+const LEAST_GAIN = 0.1;
+
 /**
- * Gauss–Newton; when a full step does not lower the sum of squares, damped by Levenberg–Marquardt with the
+ * Gauss–Newton; when a full step does not lower the sum of squares as it should, damped by Levenberg–Marquardt with the
  * column-scaled diagonal (Nocedal and Wright, Numerical Optimization, 2nd ed. 2006, 10.3) until one does.
  * On a linear problem the second pass is one step of iterative refinement. Never throws on data; a rank-deficient
  * problem is refused with the directions that are missing.
@@ -66,7 +69,8 @@ export function solveLeastSquares(
       const candidate = x.map((value, j) => value + step[j]!);
       const next = problem.evaluate(candidate);
       const nextCost = sumOfSquares(next.misfit);
-      if (nextCost <= cost) {
+      const settled = change <= Math.max(tolerance, ROUNDING) * Math.sqrt(cost) + floor;
+      if (nextCost <= cost && (settled || cost - nextCost >= LEAST_GAIN * change * change)) {
         converged = change <= tolerance * Math.sqrt(nextCost) + floor;
         x = candidate;
         ({ misfit, jacobian } = next);
@@ -75,7 +79,7 @@ export function solveLeastSquares(
         accepted = true;
       } else {
         // A rise by rounding alone, at the bottom, is convergence.
-        converged = change <= Math.max(tolerance, ROUNDING) * Math.sqrt(cost) + floor;
+        converged = settled;
         damping = damping === 0 ? 1e-3 : damping * 10;
       }
     }

@@ -44,6 +44,11 @@ export interface SearchOptions {
   solver?: LeastSquaresOptions;
 }
 
+/** Most rows that a search takes out: with more wrong, the survey is better started again. */
+const MOST = 8;
+/** One row may always be named, even where none then checks the rest: it, or its alternatives, is wrong. */
+const leavingACheck = (dof: number): number => Math.min(dof, Math.max(1, dof - 1));
+
 /**
  * A row is located where the best explanation that leaves it in is at least 50 times less likely: twice the logarithm
  * of that, in units of the sum of squares.
@@ -62,7 +67,7 @@ export function searchBlunders(
   first: LeastSquaresSolution,
   options: SearchOptions,
 ): BlunderSearch {
-  const atMost = Math.min(options.atMost ?? 8, Math.max(0, first.dof - 1), first.misfit.length);
+  const atMost = Math.min(options.atMost ?? MOST, leavingACheck(first.dof));
   const suspectable = options.suspectable ?? (() => true);
   let state = stateOf(first, [], first, options);
   const without = (wrong: number[], x: Float64Array): State | null => {
