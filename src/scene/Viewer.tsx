@@ -1,7 +1,7 @@
-import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect, useRef, useState } from 'react';
+import { OrbitControls } from '@react-three/drei';
+import { useThree } from '@react-three/fiber';
+import { type ComponentRef, useEffect, useRef, useState } from 'react';
 import { PerspectiveCamera, Vector3 } from 'three';
-import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import type { Box } from './geometry';
 
 const margin = 0.95;
@@ -17,32 +17,11 @@ interface ViewerProps {
 
 /** Looks at the alcove from the room: the first view fits it, turning stays in front of it and above the floor. */
 export function Viewer({ box, calm, reset }: ViewerProps) {
-  const { camera, size, gl, invalidate } = useThree();
-  const [controls, setControls] = useState<OrbitControls | null>(null);
+  const { camera, size, invalidate } = useThree();
+  const [controls, setControls] = useState<ComponentRef<typeof OrbitControls> | null>(null);
   const { left, right, bottom, top, front } = box;
   const radius = Math.hypot(right - left, top - bottom, front) / 2;
   const looked = useRef('');
-
-  useEffect(() => {
-    const made = new OrbitControls(camera, gl.domElement);
-    made.enablePan = false;
-    [made.minAzimuthAngle, made.maxAzimuthAngle] = [-1.25, 1.25];
-    [made.minPolarAngle, made.maxPolarAngle] = [0.35, 1.75];
-    const moved = () => invalidate();
-    made.addEventListener('change', moved);
-    looked.current = '';
-    setControls(made);
-    return () => {
-      made.removeEventListener('change', moved);
-      made.dispose();
-    };
-  }, [camera, gl, invalidate]);
-
-  useEffect(() => {
-    if (!controls) return;
-    controls.enableDamping = !calm;
-    [controls.minDistance, controls.maxDistance] = [radius * 0.6, radius * 7];
-  }, [controls, calm, radius]);
 
   useEffect(() => {
     const view = `${reset} ${size.width > size.height}`;
@@ -60,6 +39,17 @@ export function Viewer({ box, calm, reset }: ViewerProps) {
     invalidate();
   }, [camera, controls, size, reset, invalidate, left, right, front, radius, top, bottom]);
 
-  useFrame(() => void controls?.update());
-  return null;
+  return (
+    <OrbitControls
+      ref={setControls}
+      enablePan={false}
+      enableDamping={!calm}
+      minAzimuthAngle={-1.25}
+      maxAzimuthAngle={1.25}
+      minPolarAngle={0.35}
+      maxPolarAngle={1.75}
+      minDistance={radius * 0.6}
+      maxDistance={radius * 7}
+    />
+  );
 }
