@@ -74,7 +74,7 @@ export function fitShelf(alcove: Alcove, covariance: Matrix, job: Job, shelf: Sh
     height: plane.corner.y.value,
     angle: { degrees: Math.acos(b[0] * s[0] + b[1] * s[1]) * DEGREES, sd: sd(angleOf(plane, shelf, ends)) * DEGREES },
     slope: shelf.slope,
-    bracketLines: bracketLines(shelf, plane, ends, sd),
+    bracketLines: bracketLines(alcove, job, shelf, plane, ends, sd),
     gaps,
   };
 }
