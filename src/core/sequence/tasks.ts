@@ -19,6 +19,9 @@ export interface Worked {
 const METRE = 1000;
 const HOUR = 60;
 
+/** However slow the work and fast the sealant, nobody tools less than this in one go, mm (common practice, no source). */
+const SHORTEST_RUN = 150;
+
 /** The steps of the job, each after those it stands on: back panel first, dry side, wet wall, then trim and seal. */
 export function tasksFor(job: Job, worked: Worked): { tasks: Task[]; batches: JointBatch[] } {
   const { rates, cure, temperature, skinOver } = job.schedule;
@@ -115,7 +118,8 @@ export function tasksFor(job: Job, worked: Worked): { tasks: Task[]; batches: Jo
   });
 
   // A batch is gunned and tooled within the skin-over time, at the person's own rate.
-  const longest = rates.jointMetre > 0 ? (skinOver / rates.jointMetre) * METRE : Number.POSITIVE_INFINITY;
+  const tooled = rates.jointMetre > 0 ? (skinOver / rates.jointMetre) * METRE : Number.POSITIVE_INFINITY;
+  const longest = Math.max(SHORTEST_RUN, tooled);
   const batches = jointBatches(worked.materials.joints, longest);
   let sealed = clean;
   batches.forEach((batch, i) => {
