@@ -5,6 +5,7 @@ export {
   panelDrawing,
   type Shape,
   shapeBounds,
+  spread,
   templateNotes,
   templateShapes,
   type View,

@@ -1,10 +1,10 @@
 import type { Job, Result, SequenceStep } from '../../core';
 import { jobFileName } from '../../job';
-import { capital, durationWords, orderOfWorkCalendar, timeWords, whenWords } from '../../output';
+import { capital, durationWords, orderOfWorkCalendar, timeWords } from '../../output';
 import { Card } from '../parts';
 import { Download } from './Download';
 import { byDay } from './days';
-import { slipWords } from './step-words';
+import { slipWords, untilWords } from './step-words';
 import styles from './van.module.css';
 
 /** Every step by day, in the order in which they begin, with its checks and cautions. */
@@ -48,7 +48,7 @@ function Step({ step, all, job }: { step: SequenceStep; all: SequenceStep[]; job
           <strong>{capital(step.label)}</strong>
         </p>
         <p className={styles.about}>
-          {durationWords(step.duration)}, until {whenWords(step.finish, job.schedule)}; {slipWords(step)}
+          {durationWords(step.duration)}, until {untilWords(step, job.schedule)}; {slipWords(step)}
           {step.people === 2 && '; two people'}
         </p>
         {waits.map((wait) => (

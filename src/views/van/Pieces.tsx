@@ -56,7 +56,7 @@ function PieceTable({ pieces, job }: { pieces: Piece[]; job: Job }) {
               <strong>{fine(piece.size.along)}</strong>
             </td>
             <td data-head="Width">{fine(piece.size.across)}</td>
-            <td data-head="±">{formatPlusMinus(piece.worst95, { unit, denominator: 32 })}</td>
+            <td data-head="Within">{formatPlusMinus(piece.worst95, { unit, denominator: 32 })}</td>
             <td data-head="Cut from">{piece.stock.replace('-', ' ')}</td>
           </tr>
         ))}

@@ -1,21 +1,44 @@
 import type { Rectangle } from '../../core';
+import { spread } from '../../output';
 
-/** A number as high as this share of a strip's width still stands apart from its lines. */
-const FILL = 0.9;
+/** Where a piece's number stands on the drawing of its sheet, mm, and the line to a piece too narrow to hold it. */
+export interface NumberPlace {
+  x: number;
+  y: number;
+  leader: { x: number; y: number } | null;
+}
+
+/** Room that a number takes, in heights of it. */
+const ROOM = 1.15;
+const BESIDE = 1.1;
 
 /**
- * Middle and height of a piece's number on its sheet, mm: within the piece, or just past the far end of a strip too
- * narrow to hold it; there no higher than the strip needs to stay clear of its neighbours.
+ * Places the numbers: within a piece that holds one, else beside the sheet on the piece's nearer side, apart from each
+ * other, with a line to the piece.
+ * @param size height of a number, mm
  */
-export function numberPlace(
-  { x, y, width, height }: Rectangle,
+export function numberPlaces(
+  pieces: readonly Rectangle[],
   sheet: { width: number; height: number },
   size: number,
-): { x: number; y: number; size: number } {
-  const middle = { x: x + width / 2, y: y + height / 2 };
-  if (Math.min(width, height) >= size) return { ...middle, size };
-  const least = Math.max(Math.min(width, height) * FILL, size / 2);
-  if (width >= height)
-    return { x: Math.min(x + width + 0.6 * size, sheet.width + 0.6 * size), y: middle.y, size: least };
-  return { x: middle.x, y: Math.min(y + height + 0.6 * size, sheet.height + 0.6 * size), size: least };
+): NumberPlace[] {
+  const narrow = ({ width, height }: Rectangle) => Math.min(width, height) < 1.2 * size;
+  const isLeft = ({ x, width }: Rectangle) => x + width / 2 < sheet.width / 2;
+  const heights = new Map<Rectangle, number>();
+  for (const left of [true, false]) {
+    const beside = pieces.filter((piece) => narrow(piece) && isLeft(piece) === left);
+    const wanted = beside.map(({ y, height }) => y + height / 2);
+    const apart = spread(wanted, ROOM * size, [0, sheet.height]);
+    for (const [i, piece] of beside.entries()) heights.set(piece, apart[i]!);
+  }
+  return pieces.map((piece) => {
+    const { x, width } = piece;
+    const middle = { x: x + width / 2, y: piece.y + piece.height / 2 };
+    const y = heights.get(piece);
+    if (y === undefined) return { ...middle, leader: null };
+    const inside = Math.min(width / 2, size / 2);
+    return isLeft(piece)
+      ? { x: -BESIDE * size, y, leader: { x: x + inside, y: middle.y } }
+      : { x: sheet.width + BESIDE * size, y, leader: { x: x + width - inside, y: middle.y } };
+  });
 }
