@@ -10,7 +10,7 @@ export interface NumberPlace {
 
 /** Room that a number takes, in heights of it. */
 const ROOM = 1.15;
-const BESIDE = 1.1;
+const BESIDE = 1.125;
 
 /**
  * Places the numbers: within a piece that holds one, else beside the sheet on the piece's nearer side, apart from each

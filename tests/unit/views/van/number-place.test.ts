@@ -17,8 +17,8 @@ it('leads to a strip too narrow for its number from beside its nearer side', () 
     sheet,
     50,
   );
-  expect(across).toEqual({ x: -55, y: 310, leader: { x: 25, y: 310 } });
-  expect(up).toEqual({ x: 1055, y: 1000, leader: { x: 990, y: 1000 } });
+  expect(across).toEqual({ x: -56.25, y: 310, leader: { x: 25, y: 310 } });
+  expect(up).toEqual({ x: 1056.25, y: 1000, leader: { x: 990, y: 1000 } });
 });
 
 it('keeps numbers beside the sheet apart and within its height', () => {
