@@ -6,6 +6,7 @@ export { eachValue, instrumentSd, noisy, withBlunder, withSd, writtenDown } from
 export { plausibleAlcove } from './plausible';
 export { cornerPoint, frontPoint, onWall, type Point3 } from './points';
 export { type Random, randomFrom } from './random';
+export { surfacesOf } from './surfaces';
 export { jobWith } from './testJob';
 export { frontAt, type Hump, rimAt, type TrueAlcove, type TrueSide, wallAt } from './trueAlcove';
 export { type Build, trueEdge } from './trueEdge';

@@ -1,18 +1,35 @@
 import { type Dual, subtract } from '../dual';
-import type { Angle } from '../piece';
+import type { Angle, PieceEnd } from '../piece';
 
 const DEGREES = 180 / Math.PI;
 
-/**
- * Angle of a cut whose two ends lie `over` mm apart square to the strip and `run` mm apart along it, with the
- * uncertainty of the two ends.
- */
-export function cutAngle(run: number, over: number, [a, b]: readonly [Dual, Dual], sd: (q: Dual) => number): Angle {
-  const share = 1 + (run / over) ** 2;
-  return {
-    degrees: Math.atan2(run, over) * DEGREES,
-    sd: (sd(subtract(a, b)) / over / share) * DEGREES,
-  };
+/** Two points of a cut: how far apart along the strip and how far across it (or through it), mm, and where they lie. */
+export interface CutRun {
+  run: number;
+  over: number;
+  ends: readonly [Dual, Dual];
 }
 
 export const SQUARE: Angle = { degrees: 0, sd: 0 };
+
+/**
+ * The angles to set on a saw, each from a square cut: the mitre in the face, and the bevel square to the cut's line in the
+ * face. `bevel` is measured along the strip, so the blade tilts by tan β = tan(bevel) · cos(mitre).
+ */
+export function cutAngles(given: {
+  mitre: CutRun;
+  bevel: CutRun | null;
+  sd: (quantity: Dual) => number;
+}): Pick<PieceEnd, 'mitre' | 'bevel'> {
+  const mitre = angleOf(given.mitre, 1, given.sd);
+  const foreshortened = Math.cos(mitre.degrees / DEGREES);
+  return { mitre, bevel: given.bevel === null ? SQUARE : angleOf(given.bevel, foreshortened, given.sd) };
+}
+
+function angleOf({ run, over, ends }: CutRun, foreshortened: number, sd: (quantity: Dual) => number): Angle {
+  const tangent = (foreshortened * run) / over;
+  return {
+    degrees: Math.atan(tangent) * DEGREES,
+    sd: ((foreshortened * sd(subtract(...ends))) / over / (1 + tangent ** 2)) * DEGREES,
+  };
+}

@@ -13,7 +13,7 @@ import {
   type PieceEdge,
   type PieceEnd,
 } from '../piece';
-import { cutAngle, SQUARE } from './angle';
+import { cutAngles } from './angle';
 import { coverNotes, topCover } from './cover';
 import { mitreLine } from './mitreLine';
 import type { OuterLine } from './outerLine';
@@ -86,8 +86,11 @@ export function sideTop(site: TrimSite, side: Side, outer: OuterLine): Piece {
     return {
       name: 'back end',
       joint: mitredBack ? 'mitre' : 'butt',
-      mitre: cutAngle(outward * (x1 - x0), y1 - y0, [below, above], site.sd),
-      bevel: cutAngle(outward * (flat(behind, lowerEdge)[0] - x0), t, [behind, below], site.sd),
+      ...cutAngles({
+        mitre: { run: outward * (x1 - x0), over: y1 - y0, ends: [below, above] },
+        bevel: { run: outward * (flat(behind, lowerEdge)[0] - x0), over: t, ends: [behind, below] },
+        sd: site.sd,
+      }),
     };
   }
 
@@ -97,8 +100,11 @@ export function sideTop(site: TrimSite, side: Side, outer: OuterLine): Piece {
     return {
       name: 'front end',
       joint: mitredFront ? 'mitre' : 'butt',
-      mitre: cutAngle(outward * (x1 - x0), y1 - y0, [constant(x0), constant(x1)], site.sd),
-      bevel: SQUARE,
+      ...cutAngles({
+        mitre: { run: outward * (x1 - x0), over: y1 - y0, ends: [constant(x0), constant(x1)] },
+        bevel: null,
+        sd: site.sd,
+      }),
     };
   }
 }

@@ -13,7 +13,7 @@ import {
   type PieceEnd,
   type WallStrip,
 } from '../piece';
-import { cutAngle, SQUARE } from './angle';
+import { cutAngles } from './angle';
 import { coverNotes, topCover } from './cover';
 import type { TrimSite } from './site';
 import { tapePlaces } from './tape';
@@ -127,8 +127,11 @@ function endOf(site: TrimSite, strip: WallStrip, side: Side, at: EndAt, mitred: 
   return {
     name: `${side} end`,
     joint: mitred ? 'mitre' : 'butt',
-    mitre: cutAngle(outward * (x1 - x0), y1 - y0, [below, above], site.sd),
-    bevel: mitred ? cutAngle(outward * (xBack - x0), t, [behind, below], site.sd) : SQUARE,
+    ...cutAngles({
+      mitre: { run: outward * (x1 - x0), over: y1 - y0, ends: [below, above] },
+      bevel: mitred ? { run: outward * (xBack - x0), over: t, ends: [behind, below] } : null,
+      sd: site.sd,
+    }),
   };
 }
 

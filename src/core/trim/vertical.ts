@@ -1,8 +1,8 @@
-import { shift } from '../dual';
+import { constant } from '../dual';
 import type { Side } from '../job-file';
 import { fewestMarks, type Point } from '../panel';
 import { type Body, makePiece, type Piece, type PieceEdge, type PieceNote, uprightStrip } from '../piece';
-import { cutAngle, SQUARE } from './angle';
+import { cutAngles, SQUARE } from './angle';
 import { coverNotes, verticalCover } from './cover';
 import { type Foot, footLine } from './foot';
 import { mitreLine } from './mitreLine';
@@ -40,7 +40,7 @@ export function vertical(site: TrimSite, side: Side, outer: OuterLine): Piece {
     bodies.push({ back: lip, face: lip, from: -trim.lip, to: 0 });
   }
 
-  const headSd = site.sd(shift(outer.at, 0));
+  const headSd = site.sd(outer.at);
   const edges: PieceEdge[] = [
     {
       name: 'head',
@@ -65,8 +65,7 @@ export function vertical(site: TrimSite, side: Side, outer: OuterLine): Piece {
       {
         name: 'head',
         joint: mitred ? 'mitre' : 'butt',
-        mitre: headAngle(),
-        bevel: SQUARE,
+        ...headAngles(),
       },
       { name: 'foot', joint: 'scribe', mitre: SQUARE, bevel: SQUARE },
     ],
@@ -78,17 +77,10 @@ export function vertical(site: TrimSite, side: Side, outer: OuterLine): Piece {
     cautions: ['saw', 'jigsaw', 'dust', 'adhesive'],
   });
 
-  function headAngle() {
+  function headAngles() {
     const [[x0, y0], [x1, y1]] = [strip.toFlat(inner, headAt(inner)), strip.toFlat(line, headAt(line))];
-    return cutAngle(
-      y1 - y0,
-      Math.abs(x1 - x0),
-      [
-        { value: 0, gradient: null },
-        { value: 0, gradient: null },
-      ],
-      site.sd,
-    );
+    const ends = [constant(y0), constant(y1)] as const;
+    return cutAngles({ mitre: { run: y1 - y0, over: Math.abs(x1 - x0), ends }, bevel: null, sd: site.sd });
   }
 
   /** The rim's part of the foot is a curve over u; what goes down the apron turns at its own points. */
