@@ -18,8 +18,8 @@ test('what to buy follows the adhesive spacing, shows its rule, and is saved as 
   await expect(row.getByText(/clear of edges and holes/)).toBeVisible();
 
   const spacing = page.getByRole('textbox', { name: 'Spacing', exact: true });
-  await spacing.click();
-  await page.keyboard.press('ControlOrMeta+a');
+  // Its text changes to an exact one on entry; what is typed still replaces it.
+  await spacing.focus();
   await page.keyboard.type('8');
   await page.keyboard.press('Tab');
   await expect(spacing).toHaveValue('8');

@@ -1,4 +1,5 @@
-import { useState } from 'react';
+import { type FocusEvent, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { type EntryKind, type FieldPath, fieldFault, fieldKey, useDraft, useSession, valueAt } from '../../job';
 import { useLengths } from './useLengths';
 
@@ -7,7 +8,8 @@ export interface EntryState {
   text: string;
   /** what is wrong with it, once it is left */
   fault: string | null;
-  onEnter(): void;
+  /** Shows the text to edit, all of it selected, so that what is typed replaces it. */
+  onEnter(event: FocusEvent<HTMLInputElement>): void;
   onText(text: string): void;
   onLeave(): void;
   /** Turns the value over to the other side of its line. */
@@ -31,7 +33,11 @@ export function useEntry(path: FieldPath, kind: EntryKind, optional = false): En
   return {
     text: inHand ?? unread ?? written(lengths.resting),
     fault,
-    onEnter: () => setInHand(unread ?? written(lengths.editing)),
+    onEnter: ({ currentTarget }) => {
+      // The browser selects on focus; a text that changes after that would lose the selection.
+      flushSync(() => setInHand(unread ?? written(lengths.editing)));
+      currentTarget.select();
+    },
     onText: (text) => {
       setInHand(text);
       if (optional && text.trim() === '') choose(path, undefined);
