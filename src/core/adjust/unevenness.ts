@@ -8,7 +8,7 @@ import { type AlcoveFit, SOLVER } from './fit';
 
 const WALLS: WallName[] = ['back', 'left', 'right'];
 /** Prior standard deviations of the spline's coefficients that are tried, mm. */
-const SIZES = [0.75, 1.5, 3];
+const SIZES = [0.75, 1.5, 3, 6];
 /**
  * Twice the logarithm of 1000: the readings must be a thousand times likelier on an uneven wall, which on an even one
  * happens in at most one survey of a thousand.
@@ -44,13 +44,18 @@ function callOf(
   examination: Examination,
 ): { lead: number; unevenness: Unevenness }[] {
   const { search } = examination;
-  const touching = fit.problem.rows.map(
-    (row) => 'observation' in row && touches(job.readings[observations[row.observation]!.reading]!, wall),
+  /** Readings that a hump of the wall would show in, and the wall's own priors. */
+  const concerned = fit.problem.rows.map((row) =>
+    'observation' in row
+      ? touches(job.readings[observations[row.observation]!.reading]!, wall)
+      : fit.model.parameters[row.parameter]!.name.startsWith(`${wall}.`),
   );
   const wrong = search.blunders.map(({ row }) => row);
-  const wrongHere = wrong.filter((row) => touching[row]);
-  const touchingKept = search.kept.flatMap((row, i) => (touching[row] ? [i] : []));
-  if (wrongHere.length === 0 && groupTest(search.cleaned, touchingKept).probability > FITS_WELL) return [];
+  const wrongHere = wrong.filter((row) => concerned[row]);
+  const readingsHere = search.kept.flatMap((row, i) =>
+    concerned[row] && 'observation' in fit.problem.rows[row]! ? [i] : [],
+  );
+  if (wrongHere.length === 0 && groupTest(search.cleaned, readingsHere).probability > FITS_WELL) return [];
 
   const stretch = stretchOf(job, fit, wall);
   const columns = splineColumns(job, observations, fit, { wall, ...stretch, sd: 1 });
@@ -67,11 +72,11 @@ function callOf(
   const cleanedCalls = leadOver(search.cleaned, search.kept, roughness);
   if (wrongHere.length === 0) return cleanedCalls;
 
-  const elsewhere = new Set(wrong.filter((row) => !touching[row]));
+  const elsewhere = new Set(wrong.filter((row) => !concerned[row]));
   const withHere = solutionWithout(fit, elsewhere);
   if (withHere === null) return cleanedCalls;
   const fromSuspects = cost(withHere) - cost(search.cleaned) - wrongHere.length * search.critical ** 2;
-  const kept = Array.from(touching.keys()).filter((row) => !elsewhere.has(row));
+  const kept = Array.from(concerned.keys()).filter((row) => !elsewhere.has(row));
   return [...leadOver(withHere, kept, fromSuspects + roughness), ...cleanedCalls];
 }
 

@@ -21,25 +21,18 @@ export function otherDigits(mm: number, display: DisplayUnit): Pick<Slip, 'kind'
   const whole = Math.floor(size + 1e-6);
   const digits = [...String(whole)];
   const lengthOf = (changed: string[]): number => Math.sign(mm) * (Number(changed.join('')) + size - whole) * unit;
-  const changed = (at: number, ...others: string[]): string[] =>
-    digits.with(at, others[0]!).map((digit, i) => (i === at + 1 && others[1] !== undefined ? others[1] : digit));
 
-  const swaps = digits.slice(1).flatMap((digit, i) =>
-    digit === digits[i]
-      ? []
-      : [
-          {
-            kind: 'swapped-digits' as const,
-            words: 'two digits swapped',
-            likely: lengthOf(changed(i, digit, digits[i]!)),
-          },
-        ],
-  );
+  const swaps = digits.slice(1).flatMap((second, i) => {
+    const first = digits[i]!;
+    if (first === second) return [];
+    const likely = lengthOf(digits.with(i, second).with(i + 1, first));
+    return [{ kind: 'swapped-digits' as const, words: 'two digits swapped', likely }];
+  });
   const misread = digits.flatMap((digit, i) =>
     [...(ALIKE[digit] ?? '')].map((other) => ({
       kind: 'misread-digit' as const,
       words: `a ${digit} that was a ${other}`,
-      likely: lengthOf(changed(i, other)),
+      likely: lengthOf(digits.with(i, other)),
     })),
   );
   return [...swaps, ...misread];
