@@ -6,7 +6,7 @@ import type { Job, Reading } from '../../../../src/core/job-file';
 import { fullPlan, jobWith, noisy, plausibleAlcove, randomFrom, withBlunder, withSd } from '../../../simulate';
 
 const survey = (seed: number): Reading[] => noisy(fullPlan(plausibleAlcove(seed)), seed + 500);
-const valueOf = (job: Job, name: string) =>
+const parameterOf = (job: Job, name: string) =>
   adjustmentReport(adjust(job), job).parameters.find((parameter) => parameter.name === name)!;
 
 describe('adjust', () => {
@@ -147,7 +147,7 @@ describe('a wall farther out than walls are', () => {
     const { suspects, beyondPrior } = adjustmentReport(adjust(job), job);
     expect(suspects).toEqual([]);
     expect(beyondPrior).toEqual(['right wall: out of plumb']);
-    const { value, sd } = valueOf(job, 'right.plumb');
+    const { value, sd } = parameterOf(job, 'right.plumb');
     expect(Math.abs(value - 0.06)).toBeLessThan(3 * sd);
   });
 });

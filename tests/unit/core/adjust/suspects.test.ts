@@ -49,9 +49,9 @@ describe('suspects', () => {
   it("see that two readings were written in each other's line", () => {
     const plausible = plausibleAlcove(4);
     const readings = noisy(fullPlan({ ...plausible, rim: { ...plausible.rim, z: 0.03 } }), 304);
-    const valueOf = (id: string): number => (readings.find((reading) => reading.id === id) as { value: number }).value;
+    const readAt = (id: string): number => (readings.find((reading) => reading.id === id) as { value: number }).value;
     const swap: Record<string, string> = { 'rim-left-1': 'rim-left-3', 'rim-left-3': 'rim-left-1' };
-    const swapped = eachValue(readings, (value, { id }) => (swap[id] ? valueOf(swap[id]) : value));
+    const swapped = eachValue(readings, (value, { id }) => (swap[id] ? readAt(swap[id]) : value));
     const { suspects } = report(jobWith(swapped));
     expect(suspects.map(({ id }) => id).sort()).toEqual(['rim-left-1', 'rim-left-3']);
     for (const { slip } of suspects) expect(slip).toMatchObject({ kind: 'exchanged' });
