@@ -14,6 +14,10 @@ const FAR = 1400;
 export const plate = (outline: readonly Point[], thickness: number): Manifold =>
   Solid.extrude([outline.map(([u, v]): [number, number] => [u, v])], thickness);
 
+/** Least convex solid around points. */
+export const hull = (points: readonly (readonly [number, number, number])[]): Manifold =>
+  Solid.hull(points.map(([x, y, z]): [number, number, number] => [x, y, z]));
+
 /** Box from corner to corner. */
 export const block = (from: [number, number, number], to: [number, number, number]): Manifold =>
   Solid.cube([to[0] - from[0], to[1] - from[1], to[2] - from[2]]).translate(from);

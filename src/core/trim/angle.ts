@@ -33,3 +33,6 @@ function angleOf({ run, over, ends }: CutRun, foreshortened: number, sd: (quanti
     sd: ((foreshortened * sd(subtract(...ends))) / over / (1 + tangent ** 2)) * DEGREES,
   };
 }
+
+/** What half a joint between mitred ends, measured square to the cut, takes off each piece level from its neighbour's face. */
+export const halfJoint = (joint: number, cornerAngle: number): number => joint / 2 / Math.sin(cornerAngle / 2);

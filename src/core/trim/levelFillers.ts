@@ -34,7 +34,9 @@ function topFiller(site: TrimSite, low: number, high: number): Piece {
 function sideFiller(site: TrimSite, side: Side, outer: OuterLine, low: number, high: number): Piece {
   const { alcove, job, panelFace, panelBack, lipWidth, trim } = site;
   const strip = levelStrip(alcove, side, panelBack, low);
-  const obstacle = offBack(alcove, (trim.top ? panelFace : 0) + ROOM);
+  // Butted, the top piece goes past the filler's end to the wall; mitred, it ends in front of the side panel's face.
+  const behind = trim.top ? panelFace + (trim.joinery === 'butt' ? trim.thickness : 0) : 0;
+  const obstacle = offBack(alcove, behind + ROOM);
   const front = shift(outer.at, -lipWidth);
   const named = { id: `fillers.${side}.top`, name: `filler behind the ${side} side top` };
   return levelFiller(site, named, strip, [low, high], (height) => [

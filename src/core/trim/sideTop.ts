@@ -13,7 +13,8 @@ import {
   type PieceEdge,
   type PieceEnd,
 } from '../piece';
-import { cutAngles } from './angle';
+import { cornerAngle } from '../survey';
+import { cutAngles, halfJoint } from './angle';
 import { coverNotes, topCover } from './cover';
 import { mitreLine } from './mitreLine';
 import type { OuterLine } from './outerLine';
@@ -34,7 +35,9 @@ export function sideTop(site: TrimSite, side: Side, outer: OuterLine): Piece {
   const outerCorner = alcove[side].value(panelFace, upperEdge);
   const backAt = (height: number, w: number): Dual => {
     const square = levelOverSquare(alcove, 'back', outerCorner, height);
-    const clearance = mitredBack ? w * square + trim.joint / 2 : (trim.top ? t * square : 0) + trim.joint;
+    const clearance = mitredBack
+      ? w * square + halfJoint(trim.joint, cornerAngle(alcove, side, height).value)
+      : (trim.top ? t * square : 0) + trim.joint;
     return endOfStrip(strip, 'u', height, [w], offBack(alcove, panelFace + clearance), 1, panelFace);
   };
   const frontAt = (height: number): Dual =>

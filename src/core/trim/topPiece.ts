@@ -13,7 +13,8 @@ import {
   type PieceEnd,
   type WallStrip,
 } from '../piece';
-import { cutAngles } from './angle';
+import { cornerAngle } from '../survey';
+import { cutAngles, halfJoint } from './angle';
 import { coverNotes, topCover } from './cover';
 import type { TrimSite } from './site';
 import { tapePlaces } from './tape';
@@ -50,7 +51,12 @@ export function topPiece(site: TrimSite): Piece {
     mitred
       ? (height, w) => {
           const square = levelOverSquare(alcove, side, panelFace, height);
-          return endAt(side, panelFace + w * square + trim.joint / 2, [w], height);
+          return endAt(
+            side,
+            panelFace + w * square + halfJoint(trim.joint, cornerAngle(alcove, side, height).value),
+            [w],
+            height,
+          );
         }
       : (height) => endAt(side, panelFace + trim.joint, depths, height);
   const onWall = (side: Side): EndAt =>

@@ -13,9 +13,9 @@ describe("fillers over the panels' tops", () => {
     // from wall to wall less 1 mm at each end, 11 of the 12 mm high
     expect(top.size).toEqual({ along: expect.closeTo(1518, 9), across: expect.closeTo(11, 9) });
     expect(fold(top)(0, 0, 0)).toEqual([0, 981, 2]);
-    // from the face of the back filler, 2 + 6, less 1, to the outer line
+    // from the top piece's face, 2 + 6 + 6, less 1, to the outer line
     const xs = rounded(pieceOf(fillers, 'fillers.right.top').outline).map(([x]) => x);
-    expect([Math.min(...(xs as number[])), Math.max(...(xs as number[]))]).toEqual([9, 760]);
+    expect([Math.min(...(xs as number[])), Math.max(...(xs as number[]))]).toEqual([15, 760]);
     expect(fillers.every(({ stock, thickness }) => stock === 'sheet' && thickness === 6)).toBe(true);
   });
 
@@ -23,6 +23,11 @@ describe("fillers over the panels' tops", () => {
     expect(trimmed(box, { trim: { rise: 6 } }).fillers).toEqual([]);
     expect(trimmed(box, { trim: { top: false, sideTops: false } }).fillers).toEqual([]);
     expect(trimmed(box, { trim: { sideTops: false } }).fillers.map(({ id }) => id)).toEqual(['fillers.top']);
+  });
+
+  it('start at the back filler where the top piece is mitred', () => {
+    const { fillers } = trimmed(box, { trim: { joinery: 'mitre' } });
+    expect(Math.min(...pieceOf(fillers, 'fillers.right.top').outline.map(([x]) => x))).toBeCloseTo(9, 9);
   });
 
   it('leave room for a lip', () => {
