@@ -52,7 +52,8 @@ function mended(value: Keyed): Job {
     const held = value[section] as Keyed;
     if (Array.isArray(held)) held.splice(Number(item), 1);
     else if (item in held) delete held[item];
-    else if (section === 'readings' || section === 'sheets') throw new Error(`${parsed.faults[0]!.path} cannot be mended`);
+    else if (section === 'readings' || section === 'sheets')
+      throw new Error(`${parsed.faults[0]!.path} cannot be mended`);
     else delete value[section];
   }
 }
