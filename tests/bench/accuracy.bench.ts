@@ -18,7 +18,7 @@ export const about =
 const NOMINAL = jobWith([], { levelAboveFloor: 1200 });
 const NOMINAL_REACH: Reach = { foot: -660, top: 940, left: -722, right: 722, out: 720 };
 /** Half-width (95 %) of the full plan at every single cut edge, mm: together they then keep within 1 mm. */
-const FULL = 0.66;
+const FULL = 0.7;
 
 const SIX = { heights: 3, drops: { back: 3, side: 2 }, profile: false };
 const MORE = { heights: 9, drops: { back: 7, side: 5 }, profile: true };

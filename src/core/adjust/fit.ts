@@ -30,8 +30,8 @@ export interface AlcoveFit {
   solution: LeastSquaresSolution;
 }
 
-/** The last step moves predictions by a hundred-thousandth of the misfit; what is left is a thousandth of that. */
-export const SOLVER: LeastSquaresOptions = { tolerance: 1e-5 };
+/** The last step moves predictions by a ten-thousandth of the misfit; what is left is a hundredth of that or less. */
+export const SOLVER: LeastSquaresOptions = { tolerance: 1e-4 };
 /** A size that nothing measures is drawn at its nominal value with this standard deviation, mm. */
 const PLACEHOLDER_SD = 300;
 

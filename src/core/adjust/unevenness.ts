@@ -15,7 +15,7 @@ const SIZES = [0.75, 1.5, 3, 6];
  */
 const CALL = 2 * Math.log(1000);
 /** A wall whose readings fit better than this probability has nothing to explain. */
-const FITS_WELL = 0.1;
+const FITS_WELL = 0.05;
 /** A stretch shorter than this is taken to be this long, mm. */
 const LEAST_STRETCH = 300;
 
@@ -58,7 +58,7 @@ function callOf(
   if (wrongHere.length === 0 && groupTest(search.cleaned, readingsHere).probability > FITS_WELL) return [];
 
   const stretch = stretchOf(job, fit, wall);
-  const columns = splineColumns(job, observations, fit, { wall, ...stretch, sd: 1 });
+  const columns = splineColumns(job, observations, fit, concerned, { wall, ...stretch, sd: 1 });
   const leadOver = (solution: LeastSquaresSolution, kept: number[], otherwise: number) => {
     const { twiceLog, size } = fieldEvidence(
       solution,
@@ -120,6 +120,7 @@ function splineColumns(
   job: Job,
   observations: readonly Observation[],
   { supposition, model, problem, solution }: AlcoveFit,
+  concerned: readonly boolean[],
   unevenness: Unevenness,
 ): Float64Array[] {
   const richer = alcoveModel(job, [...supposition.uneven, unevenness]);
@@ -127,9 +128,9 @@ function splineColumns(
   const values = new Float64Array(richer.parameters.length);
   values.set(solution.x.subarray(0, p));
   const alcove = richer.build(values);
-  return problem.rows.map((row) => {
+  return problem.rows.map((row, i) => {
     const spline = new Float64Array(values.length - p);
-    if (!('observation' in row)) return spline;
+    if (!concerned[i] || !('observation' in row)) return spline;
     const { predict, sd } = observations[row.observation]!;
     const { gradient } = predict(alcove);
     return gradient === null ? spline : gradient.subarray(p).map((partial) => partial / (sd * supposition.scale));
