@@ -1,5 +1,5 @@
 import Module, { type Manifold } from 'manifold-3d';
-import type { Point, WallName } from '../../src/core';
+import type { Point, Rim, WallName } from '../../src/core';
 import { rimAt, type TrueAlcove, wallAt } from '../simulate';
 
 const library = await Module();
@@ -22,8 +22,19 @@ export const hull = (points: readonly (readonly [number, number, number])[]): Ma
 export const block = (from: [number, number, number], to: [number, number, number]): Manifold =>
   Solid.cube([to[0] - from[0], to[1] - from[1], to[2] - from[2]]).translate(from);
 
-const shaped = (solid: Manifold, move: (point: [number, number, number]) => void): Manifold =>
-  solid.refineToLength(FACET).warp((point) => move(point as [number, number, number]));
+type Move = (point: [number, number, number]) => void;
+
+/** A solid in fine facets, moved point by point; where that turns it inside out it starts from its mirror image. */
+function shaped(solid: Manifold, move: Move): Manifold {
+  const warp = (from: Manifold, by: Move): Manifold => from.warp((point) => by(point as [number, number, number]));
+  const fine = solid.refineToLength(FACET);
+  const moved = warp(fine, move);
+  if (moved.volume() >= 0) return moved;
+  return warp(fine.mirror([1, 0, 0]), (point) => {
+    point[0] = -point[0];
+    move(point);
+  });
+}
 
 /** What stands behind a wall, 200 mm deep, its face pushed `joint` into the room. */
 export function wallSolid(alcove: TrueAlcove, wall: WallName, joint = 0): Manifold {
@@ -44,6 +55,25 @@ export const rimSolid = (alcove: TrueAlcove, joint = 0): Manifold =>
   shaped(block([-FAR, -200, -100], [FAR, joint, FAR]), (point) => {
     point[1] += rimAt(alcove, point[0], point[2]);
   });
+
+/** The tub or base with its rim's contour and its apron, down to 900 mm below the rim. */
+export function tubSolid(alcove: TrueAlcove, { profile, apron, width }: Rim): Manifold {
+  const roll = profile.map(([outward, rise]): Point => [width - profile.at(-1)![0] + outward, rise]);
+  const edge = roll.at(-1) ?? [width, 0];
+  const face = apron.map(([outward, rise]): Point => [width + outward, rise]);
+  const foot = face.at(-1) ?? edge;
+  const section: Point[] = [
+    [-100, -900],
+    [foot[0], -900],
+    ...face.reverse(),
+    ...(roll.length > 0 ? roll.reverse() : [edge]),
+    [-100, 0],
+  ];
+  return shaped(plate(section, 2 * FAR), (point) => {
+    const [z, rise, x] = [point[0], point[1], point[2] - FAR];
+    [point[0], point[1], point[2]] = [x, rimAt(alcove, x, z) + rise, z];
+  });
+}
 
 /** A panel of an outline in wall coordinates, laid on its wall from `bed` to `bed + thickness`. */
 export function panelSolid(

@@ -7,7 +7,7 @@ import type { JobInput } from '../../../src/core/job-file';
 import { fitPanel, type PanelName } from '../../../src/core/panel';
 import type { Piece } from '../../../src/core/piece';
 import { jobWith, plausibleAlcove, surfacesOf } from '../../simulate';
-import { panelSolid, rimSolid, wallSolid } from '../solids';
+import { panelSolid, rimSolid, tubSolid, wallSolid } from '../solids';
 import { pieceSolid } from './pieceSolid';
 
 const WALLS: PanelName[] = ['back', 'left', 'right'];
@@ -35,6 +35,23 @@ const CHOICES: [string, Partial<JobInput>][] = [
           [0, 0],
           [12, -2],
           [24, -10],
+        ],
+      },
+    },
+  ],
+  [
+    'round an apron that swells and stands back, with legs',
+    {
+      rim: {
+        width: 690,
+        profile: [
+          [0, 0],
+          [20, -8],
+        ],
+        apron: [
+          [5, -60],
+          [-12, -240],
+          [-12, -400],
         ],
       },
     },
@@ -84,6 +101,25 @@ describe.each(CHOICES)('pieces %s', (_, choices) => {
           expect(depth(solid, otherSolid), `${id} and ${other}`).toBeLessThan(TOUCH);
         }
       });
+    });
+
+    it('do not run into the tub, and stand off a plumb apron by the joint', () => {
+      const tub = tubSolid(truth, job.rim);
+      for (const [id, solid] of solids) expect(depth(solid, tub), id).toBeLessThan(TOUCH);
+      for (const leg of pieces.legs) {
+        const gap = solids.get(leg.id)!.minGap(tub, 20);
+        expect(gap, leg.id).toBeGreaterThan(fit.rimJoint * 0.95 - TOUCH);
+        expect(gap, leg.id).toBeLessThan(fit.rimJoint + TOUCH);
+      }
+    });
+
+    it('are found to overlap once moved by more than their joints', () => {
+      const deeper = solids.get('trim.top')!.translate([0, 0, -0.5]);
+      expect(depth(deeper, panelSolids[0]![1])).toBeGreaterThan(0.3);
+      for (const leg of pieces.legs) {
+        const moved = solids.get(leg.id)!.translate([0, 0, -fit.rimJoint - 1]);
+        expect(depth(moved, tubSolid(truth, job.rim)), leg.id).toBeGreaterThan(0.25);
+      }
     });
 
     it('clear the rim behind its roll by the joint', () => {
