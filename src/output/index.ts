@@ -10,7 +10,7 @@ export {
   templateShapes,
   type View,
 } from './drawing';
-export { type JobFilesOptions, jobDrawings, jobFiles, jobPackPdf } from './jobFiles';
+export { fieldSheetPdf, type JobFilesOptions, jobDrawings, jobFiles, jobPackPdf } from './jobFiles';
 export type { OutputFonts } from './outputFonts';
 export type { PaperName } from './pdf';
 export { resultJson } from './resultJson';

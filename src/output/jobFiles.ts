@@ -1,4 +1,4 @@
-import type { Job, Result, WallName } from '../core';
+import { type Job, type Result, surveyPlan, type WallName } from '../core';
 import { orderOfWorkCalendar } from './calendar';
 import { type PanelDrawing, panelDrawing, type View } from './drawing';
 import type { OutputFonts } from './outputFonts';
@@ -32,6 +32,12 @@ export async function jobPackPdf(
   return jobPack(job, result, jobDrawings(job, result, options.view), fonts, options);
 }
 
+/** The blank field sheet: the shortest plan of readings for this alcove, to print and fill in. */
+export async function fieldSheetPdf(job: Job, fonts: OutputFonts, options: JobPackOptions = {}): Promise<Uint8Array> {
+  const { fieldSheet } = await import('./pdf');
+  return fieldSheet(job, surveyPlan(job), fonts, options);
+}
+
 /** Every file of a job by its path in the folder: result, templates, shopping list, job pack, and a calendar where the job has a first day. */
 export async function jobFiles(
   job: Job,
@@ -48,6 +54,7 @@ export async function jobFiles(
   files.set('shopping-list.csv', bytes(await shoppingListCsv(job, result)));
   const calendar = await orderOfWorkCalendar(job, result, options.now ?? new Date());
   if (calendar.ok) files.set('order-of-work.ics', bytes(calendar.text));
+  files.set('field-sheet.pdf', await fieldSheetPdf(job, fonts, options));
   files.set('job-pack.pdf', await jobPackPdf(job, result, fonts, options));
   return files;
 }

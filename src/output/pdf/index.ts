@@ -1,2 +1,3 @@
+export { fieldSheet } from './fieldSheet';
 export { type JobPackOptions, jobPack } from './jobPack';
 export { type PaperName, papers } from './paper';

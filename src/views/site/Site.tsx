@@ -5,6 +5,7 @@ import { AlcovePane } from '../alcove';
 import { Figures, Problems } from '../findings';
 import { goTo, type SitePart } from '../place';
 import { Basics } from './Basics';
+import { FieldSheet } from './FieldSheet';
 import { Fixtures } from './Fixtures';
 import { Picked } from './Picked';
 import { Readings } from './readings';
@@ -50,6 +51,7 @@ export function Site({ part }: { part: SitePart }) {
         </Tabs.Content>
         <Tabs.Content value="basics" tabIndex={-1}>
           <Basics />
+          <FieldSheet />
         </Tabs.Content>
       </Tabs.Root>
     </div>
