@@ -3,6 +3,7 @@ import { formatLength, type Job, type Problem, parseJobText, solve } from '../co
 import { jobFiles } from '../output';
 import { parseArguments } from './arguments';
 import { fontsFromDisk } from './fonts';
+import { withStock } from './withStock';
 import { writeFolder } from './writeFolder';
 
 /** What the headless run prints, and the process's exit status: 0 done, 1 files could not be written, 2 bad call or bad file. */
@@ -31,7 +32,7 @@ export async function runJob(words: string[]): Promise<Outcome> {
       err: parsed.faults.map((fault) => `${oneLine(fault.path)}: ${oneLine(fault.message)}`),
     };
   const { job } = parsed;
-  const result = solve(job);
+  const result = await withStock(solve(job), job);
   const files = await jobFiles(job, result, await fontsFromDisk(), {
     ...(paper && { paper }),
     ...(up && { view: up }),

@@ -1,7 +1,7 @@
 import type { AdjustmentReport } from './adjust';
 import type { CornerReport, FrontReport, RimReport, WallReport } from './diagnose';
 import type { Side, WallName } from './job-file';
-import type { SheetLayout } from './layout';
+import type { SheetLayout, StockPlan } from './layout';
 import type { Materials } from './materials';
 import type { Panel, Problem } from './panel';
 import type { Piece } from './piece';
@@ -19,8 +19,10 @@ export interface Result {
   front: Record<Side, FrontReport>;
   panels: Record<WallName, Panel>;
   pieces: { trim: Piece[]; legs: Piece[]; fillers: Piece[]; shelves: ShelfPiece[] };
-  /** what is cut from which sheet; trim from stock lengths is planned apart, see `planStock` */
+  /** what is cut from which sheet */
   layout: SheetLayout;
+  /** what trim is cut from which stock length; there once `planStock` has been asked, which takes a solver and a while */
+  stock?: StockPlan;
   materials: Materials;
   sequence: SequenceStep[];
   problems: Problem[];

@@ -7,6 +7,7 @@ export type { DraftState } from './draft-store';
 export { type EntryKind, fieldFault } from './entry';
 export { jobFileName, jobText } from './job-text';
 export { type FieldPath, fieldKey, valueAt } from './path';
+export { stockPlanner } from './plan-stock';
 export { SessionProvider, useDraft, useHistory, useSession, useSessionState } from './react';
 export { openSession, type Session, type SessionState } from './session';
 export { solveInWorker } from './solve-in-worker';
