@@ -16,6 +16,8 @@ const SIZES = [0.75, 1.5, 3, 6];
 const CALL = 2 * Math.log(1000);
 /** A wall whose readings fit better than this probability has nothing to explain. */
 const FITS_WELL = 0.05;
+/** Readings that disagree by more than this many times what their instruments allow tell nothing of a wall's shape. */
+const BEYOND_ROUGH = 5;
 /** A stretch shorter than this is taken to be this long, mm. */
 const LEAST_STRETCH = 300;
 
@@ -29,6 +31,7 @@ export function callForUnevenness(
   fit: AlcoveFit,
   examination: Examination,
 ): Unevenness | null {
+  if (examination.scale > BEYOND_ROUGH || examination.search.exhausted) return null;
   const calls = WALLS.filter((wall) => !fit.supposition.uneven.some((each) => each.wall === wall)).flatMap((wall) =>
     callOf(wall, job, observations, fit, examination),
   );

@@ -33,6 +33,8 @@ const SIGNAL_FLOOR = 1e-15;
 /** A step that changes the predictions by less than this of the misfit changes the sum of squares by rounding alone. */
 const ROUNDING = 1e-7;
 
+/** Damping grows tenfold from attempt to attempt: after these the step is too short to matter. */
+const MOST_ATTEMPTS = 16;
 /** A step is taken when it lowers the sum of squares by at least this share of what the linear model promises. */
 const LEAST_GAIN = 0.1;
 
@@ -62,7 +64,7 @@ export function solveLeastSquares(
       damping = 1e-6;
     }
     let accepted = false;
-    for (let attempt = 0; attempt < 60 && !accepted && !converged; attempt++) {
+    for (let attempt = 0; attempt < MOST_ATTEMPTS && !accepted && !converged; attempt++) {
       const step = damping === 0 ? plain.step(misfit) : dampedStep(jacobian, misfit, x.length, damping);
       const change = predictedChange(jacobian, step);
       const floor = SIGNAL_FLOOR * predictedChange(jacobian, x);

@@ -25,6 +25,8 @@ export interface BlunderSearch {
   blunders: Blunder[];
   /** statistic that a row had to exceed */
   critical: number;
+  /** true where more rows look wrong than a search takes out */
+  exhausted: boolean;
   /** the adjustment without them, and the original row of each of its rows */
   cleaned: LeastSquaresSolution;
   kept: number[];
@@ -100,6 +102,7 @@ export function searchBlunders(
   return {
     blunders: wrong.map((_, k) => blunderOf(state, k, options)).sort((a, b) => b.statistic - a.statistic),
     critical: state.yardstick.critical,
+    exhausted: state.wrong.length >= MOST,
     cleaned: solution,
     kept: Array.from(first.misfit.keys()).filter((row) => !wrong.includes(row)),
   };
