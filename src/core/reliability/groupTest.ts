@@ -42,7 +42,8 @@ export function groupTest({ misfit, orthogonal, x }: LeastSquaresSolution, rows:
   });
   const mean = rows.length - trace;
   if (mean < LEAST_REDUNDANCY) return { redundancy: Math.max(0, mean), factor: null, probability: 1 };
-  const halfVariance = rows.length - 2 * trace + traceOfSquare;
+  // Never more degrees of freedom than rows (Cauchy–Schwarz), whatever rounding leaves of the difference.
+  const halfVariance = Math.max(rows.length - 2 * trace + traceOfSquare, (mean * mean) / rows.length);
   return {
     redundancy: mean,
     factor: Math.sqrt(squares / mean),

@@ -145,6 +145,34 @@ describe('solve', () => {
     );
   });
 
+  it('takes impossible readings whose standard deviations differ by eight powers of ten', () => {
+    const readings: Reading[] = [
+      { id: 'a', sd: 0.0011, kind: 'span', height: -3000, at: 0, value: 6000 },
+      { id: 'b', sd: 0.0011, kind: 'depth', wall: 'left', height: 3000, value: 1e-300 },
+      {
+        id: 'c',
+        sd: 92,
+        kind: 'diagonal',
+        from: { side: 'right', height: 0 },
+        to: { side: 'left', height: 2395 },
+        value: 0.07,
+      },
+      {
+        id: 'd',
+        kind: 'plumb',
+        wall: 'right',
+        at: 2103,
+        gaps: [
+          { height: -2999.894, value: 600, sd: 0.0005 },
+          { height: -3000, value: 0, sd: 86 },
+          { height: -2999.957, value: 0, sd: 1e-6 },
+          { height: -2999.98, value: 0, sd: 0.08 },
+        ],
+      },
+    ];
+    expect(solved(jobWith(readings)).problems.length).toBeGreaterThan(0);
+  });
+
   it('takes hundreds of readings', () => {
     const alcove = plausibleAlcove(6);
     const readings = Array.from({ length: 4 }, (_, k) =>
