@@ -80,5 +80,7 @@ export function mirroredJob(job: Job): Job {
       },
     },
     sheets: { ...job.sheets, left: job.sheets.right, right: job.sheets.left },
+    trim: { ...job.trim, outerLine: { left: job.trim.outerLine.right, right: job.trim.outerLine.left } },
+    shelves: job.shelves.map((shelf) => ({ ...shelf, corner: otherSide(shelf.corner) })),
   };
 }

@@ -1,7 +1,7 @@
 import type { Matrix } from 'ml-matrix';
 import type { Alcove } from '../alcove';
 import type { Job, Side, WallName } from '../job-file';
-import type { Panel, Problem } from '../panel';
+import { type Panel, type Problem, polygonArea } from '../panel';
 import type { Piece } from '../piece';
 import { angleStrip } from './angleStrip';
 import { levelFillers } from './levelFillers';
@@ -35,7 +35,7 @@ export function fitTrim(
       legs.some(({ wall }) => wall === side),
     );
   const outers = { left: outer('left'), right: outer('right') };
-  const trim: Piece[] = [
+  const made: Piece[] = [
     ...(wanted.top ? [topPiece(site)] : []),
     ...SIDES.flatMap((side) => [
       ...(wanted.sideTops ? [sideTop(site, side, outers[side])] : []),
@@ -43,15 +43,30 @@ export function fitTrim(
       ...(wanted.insideCorners ? [angleStrip(site, side)] : []),
     ]),
   ];
+  const trim = made.filter(hasRoom);
+  const fillers = [
+    ...levelFillers(site, outers),
+    ...(wanted.verticals ? SIDES.flatMap((side) => verticalFillers(site, side, outers[side])) : []),
+  ];
   return {
     trim,
-    fillers: [
-      ...levelFillers(site, outers),
-      ...(wanted.verticals ? SIDES.flatMap((side) => verticalFillers(site, side, outers[side])) : []),
+    fillers: fillers.filter(hasRoom),
+    problems: [
+      ...made.filter((piece) => !hasRoom(piece)).map(noRoom),
+      ...(trim.length === 0 ? [] : problemsOf(site, trim)),
     ],
-    problems: trim.length === 0 ? [] : problemsOf(site, trim),
   };
 }
+
+/** False where both ends of a piece have passed each other, so that nothing is left of it. */
+const hasRoom = ({ bodies }: Piece): boolean =>
+  bodies.every(({ back, face }) => polygonArea(back) > 0 && polygonArea(face) > 0);
+
+const noRoom = ({ id }: Piece): Problem => ({
+  where: `pieces.${id}`,
+  what: 'there is no room for the piece between its two ends; check the height of the panels and the widths of the trim',
+  howMuch: null,
+});
 
 function problemsOf({ job, panelFace }: TrimSite, trim: readonly Piece[]): Problem[] {
   const problems: Problem[] = [];

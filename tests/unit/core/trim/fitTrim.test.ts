@@ -32,6 +32,18 @@ describe('fitTrim', () => {
     ]);
   });
 
+  it('tells a piece that the panels leave no room for, and leaves it out', () => {
+    const { trim, problems } = trimmed(box, { fit: { top: -760 }, trim: { insideCorners: true } });
+    expect(trim.map(({ id }) => id)).toEqual(['trim.top', 'trim.left.top', 'trim.right.top']);
+    expect(problems.map(({ where }) => where)).toEqual([
+      'pieces.trim.left.vertical',
+      'pieces.trim.left.corner',
+      'pieces.trim.right.vertical',
+      'pieces.trim.right.corner',
+    ]);
+    expect(problems[0]!.what).toMatch(/no room/);
+  });
+
   it('tells pieces longer than any stock length, allowance included', () => {
     const { problems } = trimmed(box, { trim: { stock: [{ length: 1200 }, { length: 1520 }], allowance: 6 } });
     expect(problems).toEqual([
