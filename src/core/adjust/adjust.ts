@@ -20,6 +20,9 @@ export interface Adjustment extends AlcoveFit {
   s0: number | null;
 }
 
+/** A prior lets go when the readings stand farther off than this many standard deviations: one in two million by chance. */
+const LETS_GO = 5;
+
 /**
  * Adjusts the alcove to the readings (design section 4). No reading is dropped: suspects are named, and stay in. What the
  * readings themselves settle is supposed and the fit repeated: a wall that they show to be uneven gets a spline, a prior
@@ -54,9 +57,11 @@ export function adjust(job: Job): Adjustment {
 
 /** Priors that the readings speak against, and that no reading could stand in for. */
 function contradicted({ problem }: AlcoveFit, { search }: Examination): number[] {
-  return search.blunders.flatMap(({ row, alternatives }) => {
+  return search.blunders.flatMap(({ row, alternatives, statistic }) => {
     const meaning = problem.rows[row]!;
-    return 'parameter' in meaning && alternatives.every((other) => 'parameter' in problem.rows[other]!)
+    return 'parameter' in meaning &&
+      statistic > LETS_GO &&
+      alternatives.every((other) => 'parameter' in problem.rows[other]!)
       ? [meaning.parameter]
       : [];
   });
