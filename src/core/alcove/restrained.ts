@@ -9,6 +9,7 @@ const STEEPEST = { plumb: 0.2, square: 0.75, level: 0.2 };
 const FARTHEST = 5000;
 const LEAST_STRETCH = 100;
 const STEPS = 8;
+const MOST_PASSES = 5;
 
 /** A surface that the readings make steeper or farther away than it can be. */
 export interface Beyond {
@@ -23,6 +24,17 @@ export interface Beyond {
  * @param top of the panels, mm above the level line
  */
 export function restrained(alcove: Alcove, top: number): { alcove: Alcove; beyond: Beyond[] } {
+  let held = restrainedOnce(alcove, top);
+  const found = new Map<string, Beyond>();
+  // Where one surface gives way its neighbours reach further or less far, and are looked at again.
+  for (let pass = 0; pass < MOST_PASSES && held.beyond.length > 0; pass++) {
+    for (const each of held.beyond) found.set(each.where, each);
+    held = restrainedOnce(held.alcove, top);
+  }
+  return { alcove: held.alcove, beyond: [...found.values()] };
+}
+
+function restrainedOnce(alcove: Alcove, top: number): { alcove: Alcove; beyond: Beyond[] } {
   const beyond: Beyond[] = [];
   const { x, height, z } = stretchOf(alcove, top);
   const keep = (surface: Surface, a: Stretch, b: Stretch, steepest: [number, number], found: Beyond): Surface => {
