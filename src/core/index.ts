@@ -65,3 +65,4 @@ export type { SequenceStep } from './sequence';
 export type { BracketLine, ShelfPiece } from './shelf';
 export type { Slip, SlipKind } from './slip';
 export { solve } from './solve';
+export { type TakenValue, takenValue } from './survey';

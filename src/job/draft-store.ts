@@ -1,10 +1,11 @@
 import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
-import type { Fixture, Job, NextReading, ReadingKind } from '../core';
+import type { Fixture, Job, ReadingKind, Unread } from '../core';
 import { type Draft, type DraftFixture, type DraftReading, draftOf, typedAfterRemoval, typedWithout } from './draft';
 import { type EntryKind, rangeFault, readEntry } from './entry';
-import { advisedReading, newFixture, newReading } from './new-item';
-import { type FieldPath, fieldKey, withValueAt } from './path';
+import { withHistory } from './history';
+import { newFixture, newReading, placedReading } from './new-item';
+import { type FieldPath, fieldKey, pathOfKey, valueAt, withValueAt } from './path';
 
 export interface DraftState {
   draft: Draft;
@@ -23,7 +24,9 @@ export interface DraftState {
   choose(path: FieldPath, value: unknown): void;
   /** Adds an empty reading and gives its id. */
   addReading(kind: ReadingKind): string;
-  addAdvised(advice: NextReading): string;
+  /** Adds a reading at a place, its values still to be entered, and gives its id. */
+  addPlaced(place: Unread): string;
+  removeRepeat(readingId: string, index: number): void;
   addFixture(kind: Fixture['kind']): string;
   putOnWall(fixtureId: string, wall: Fixture['wall']): void;
   remove(list: 'readings' | 'fixtures', id: string): void;
@@ -38,8 +41,10 @@ export interface DraftState {
 const undoSteps = 500;
 
 /** Everything the person edits, with undo and redo (`store.temporal`). */
-export const createDraftStore = (first: Draft) => {
+export const createDraftStore = (first: Draft, now: () => Date = () => new Date()) => {
   let recorded: string | null = null;
+  /** what the field being typed in held before */
+  let before: unknown;
   const store = createStore<DraftState>()(
     temporal(
       (set, get) => {
@@ -53,6 +58,7 @@ export const createDraftStore = (first: Draft) => {
           type: (path, kind, text) => {
             const key = fieldKey(path);
             const { draft } = get();
+            if (get().typing !== key) before = valueAt(draft.job, path);
             const entry = readEntry(kind, text, draft.job.display);
             const fits = entry.ok && rangeFault(draft.job, path, entry.value) === null;
             set({
@@ -64,6 +70,12 @@ export const createDraftStore = (first: Draft) => {
             });
           },
           leave: () => {
+            const { draft, typing } = get();
+            // Part of the step of undo that the typing was.
+            if (typing !== null && draft.typed[typing] === undefined) {
+              const job = withHistory(draft.job, pathOfKey(typing), before, now());
+              if (job !== draft.job) set({ draft: { ...draft, job } });
+            }
             recorded = null;
             set({ typing: null, step: null });
           },
@@ -78,8 +90,8 @@ export const createDraftStore = (first: Draft) => {
             edit(null, ({ job }) => ({ job: { ...job, readings: [...job.readings, reading] } }));
             return reading.id;
           },
-          addAdvised: (advice) => {
-            const reading = advisedReading(advice, get().draft.job);
+          addPlaced: (place) => {
+            const reading = placedReading(place, get().draft.job);
             edit(null, ({ job }) => ({ job: { ...job, readings: [...job.readings, reading] } }));
             return reading.id;
           },
@@ -110,6 +122,11 @@ export const createDraftStore = (first: Draft) => {
             edit(null, ({ job, typed }) => ({
               job: withGaps(job, readingId, (gaps) => gaps.filter((_, i) => i !== index)),
               typed: typedAfterRemoval(typed, ['readings', readingId, 'gaps'], index),
+            })),
+          removeRepeat: (readingId, index) =>
+            edit(null, ({ job, typed }) => ({
+              job: withRepeats(job, readingId, (repeats) => repeats.filter((_, i) => i !== index)),
+              typed: typedAfterRemoval(typed, ['readings', readingId, 'repeats'], index),
             })),
           open: (job, id) => set({ draft: draftOf(job, id), typing: null, step: null }),
           undo: () => {
@@ -147,6 +164,16 @@ const withGaps = (job: Draft['job'], readingId: string, change: (gaps: NonNullab
   readings: job.readings.map((reading) =>
     reading.id === readingId && reading.kind === 'plumb' ? { ...reading, gaps: change(reading.gaps ?? []) } : reading,
   ),
+});
+
+const withRepeats = (job: Draft['job'], readingId: string, change: (repeats: number[]) => number[]): Draft['job'] => ({
+  ...job,
+  readings: job.readings.map((reading) => {
+    if (reading.id !== readingId || reading.kind === 'plumb') return reading;
+    const { repeats = [], ...rest } = reading;
+    const left = change(repeats);
+    return left.length > 0 ? { ...rest, repeats: left } : rest;
+  }),
 });
 
 function onWall(fixture: DraftFixture, wall: Fixture['wall']): DraftFixture {

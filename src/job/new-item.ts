@@ -1,4 +1,4 @@
-import type { Fixture, NextReading, ReadingKind } from '../core';
+import type { Fixture, ReadingKind, Unread } from '../core';
 import type { DraftFixture, DraftJob, DraftReading } from './draft';
 
 /** The first of r1, r2, … (f1, f2, …) that no item has. */
@@ -32,9 +32,9 @@ export function newReading(kind: ReadingKind, job: DraftJob): DraftReading {
   }
 }
 
-/** The advised reading, its values still to be entered. */
-export const advisedReading = ({ reading }: NextReading, job: DraftJob): DraftReading => ({
-  ...structuredClone(reading),
+/** A reading at a place, its values still to be entered. */
+export const placedReading = (place: Unread, job: DraftJob): DraftReading => ({
+  ...structuredClone(place),
   id: freeId(job.readings, 'r'),
 });
 

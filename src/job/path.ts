@@ -23,14 +23,18 @@ export const valueAt = (root: unknown, path: FieldPath): unknown => path.reduce(
 
 /**
  * A copy of `root` with `value` at the path; untouched parts are shared. `undefined` removes the key, and objects on
- * the way that lack are made. An id that is not in its list leaves everything as it is.
+ * the way that lack are made, a list where its first item is set. A place at the end of a list adds an item; an id that
+ * is not in its list leaves everything as it is.
  */
 export function withValueAt<T>(root: T, path: FieldPath, value: unknown): T {
   const [part, ...rest] = path;
   if (part === undefined) return value as T;
+  if (root === undefined && part === 0)
+    return (value === undefined ? root : [withValueAt(undefined, rest, value)]) as T;
   if (Array.isArray(root)) {
     const index = typeof part === 'number' ? part : root.findIndex((item: { id?: unknown }) => item.id === part);
-    if (index < 0) return root;
+    if (index < 0 || index > root.length) return root;
+    if (index === root.length) return [...root, withValueAt(undefined, rest, value)] as T;
     return root.map((item, i) => (i === index ? withValueAt(item, rest, value) : item)) as T;
   }
   const copy: Container = { ...(root as Container | undefined) };

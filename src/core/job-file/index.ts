@@ -14,6 +14,7 @@ export {
 } from './job';
 export { type Fault, type ParsedJob, parseJob, parseJobText, pathText } from './parse';
 export {
+  type EarlierValue,
   type Reading,
   type ReadingKind,
   type ReadingOf,

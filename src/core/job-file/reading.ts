@@ -6,12 +6,35 @@ const lengthInstrument = z.enum(['tape', 'laser']);
 const side = z.enum(['left', 'right']);
 const wall = z.enum(['back', 'left', 'right']);
 
+/** ISO 8601 in UTC. */
+const time = z.iso.datetime({
+  error: ({ code }) => (code === 'invalid_format' ? 'must be a time such as "2026-05-04T10:30:00Z"' : undefined),
+});
+
+/** Values that stood here before, oldest first, with the time at which each was replaced. */
+const historyOf = (value: z.ZodNumber) =>
+  z
+    .array(z.strictObject({ value, until: time }))
+    .max(200)
+    .optional();
+
+/** What was read, and what the same measurement gave when it was taken again; their mean is used. */
+const taken = (value: z.ZodNumber) => ({
+  value,
+  repeats: z.array(value).max(20).optional(),
+  history: historyOf(value),
+});
+
+const gapValue = millimetres(-300, 600);
+
 /** Fields that every reading has. `value` is in mm unless the kind says otherwise. */
 const common = {
   id: idText,
   /** Standard deviation (1 sigma) in the reading's own unit; without it the instrument's applies. */
   sd: standardDeviation(100).optional(),
   note: noteText.optional(),
+  /** names of photos kept beside the job */
+  photos: z.array(idText).max(40).optional(),
   /** Kept in the file but left out of the adjustment. */
   off: z.boolean().optional(),
 };
@@ -31,7 +54,7 @@ const tapeToCorner = z.strictObject({
   kind: z.literal('tape-to-corner'),
   side,
   height,
-  value: positiveMillimetres(4000),
+  ...taken(positiveMillimetres(4000)),
 });
 const tapeToRim = z
   .strictObject({
@@ -39,7 +62,7 @@ const tapeToRim = z
     kind: z.literal('tape-to-rim'),
     wall,
     at: millimetres(-3000, 3000),
-    value: millimetres(-3000, 3000),
+    ...taken(millimetres(-3000, 3000)),
   })
   .refine(standsBeforeBackWall, { path: ['at'], message: BEHIND_BACK_WALL });
 const span = z.strictObject({
@@ -47,7 +70,7 @@ const span = z.strictObject({
   kind: z.literal('span'),
   height,
   at: millimetres(0, 3000),
-  value: positiveMillimetres(6000),
+  ...taken(positiveMillimetres(6000)),
 });
 const plumb = z
   .strictObject({
@@ -56,7 +79,14 @@ const plumb = z
     wall,
     at: millimetres(-3000, 3000),
     gaps: z
-      .array(z.strictObject({ height, value: millimetres(-300, 600), sd: standardDeviation(100).optional() }))
+      .array(
+        z.strictObject({
+          height,
+          value: gapValue,
+          sd: standardDeviation(100).optional(),
+          history: historyOf(gapValue),
+        }),
+      )
       .min(2, 'needs at least two gaps; add another height')
       .max(50)
       .refine((gaps) => gaps.length < 2 || gaps.some((gap) => gap.height !== gaps[0]!.height), {
@@ -71,7 +101,7 @@ const straightedge = z
     wall,
     from: station,
     to: station,
-    value: millimetres(-150, 150),
+    ...taken(millimetres(-150, 150)),
   })
   .refine(({ wall, from }) => standsBeforeBackWall({ wall, at: from.at }), {
     path: ['from', 'at'],
@@ -93,7 +123,7 @@ const square = z
     height,
     alongBack: millimetres(10, 4000),
     alongSide: millimetres(10, 4000),
-    value: positiveMillimetres(6000),
+    ...taken(positiveMillimetres(6000)),
   })
   .refine(
     ({ alongBack, alongSide, value }) => value > Math.abs(alongBack - alongSide) && value < alongBack + alongSide,
@@ -108,7 +138,7 @@ const angle = z.strictObject({
   side,
   height,
   /** degrees */
-  value: degrees(60, 120),
+  ...taken(degrees(60, 120)),
 });
 const diagonal = z
   .strictObject({
@@ -116,7 +146,7 @@ const diagonal = z
     kind: z.literal('diagonal'),
     from: cornerPoint,
     to: cornerPoint,
-    value: positiveMillimetres(8000),
+    ...taken(positiveMillimetres(8000)),
   })
   .refine(({ from, to }) => from.side !== to.side || from.height !== to.height, {
     path: ['to'],
@@ -127,7 +157,7 @@ const depth = z.strictObject({
   kind: z.literal('depth'),
   wall: side,
   height,
-  value: positiveMillimetres(4000),
+  ...taken(positiveMillimetres(4000)),
 });
 
 /** Every kind of reading that a person takes by hand (see the observation equations in core/survey). */
@@ -149,3 +179,8 @@ export type ReadingOf<K extends ReadingKind> = Extract<Reading, { kind: K }>;
 export type Side = z.infer<typeof side>;
 export type WallName = z.infer<typeof wall>;
 export type Station = z.infer<typeof station>;
+/** A value that stood in a reading, and when another took its place. */
+export interface EarlierValue {
+  value: number;
+  until: string;
+}

@@ -3,6 +3,7 @@ import type { Dual } from '../dual';
 import type { Instruments, Reading, ReadingKind } from '../job-file';
 import { angleSd, gapSd, lengthSd, straightedgeSd } from './instruments';
 import { gapFromPlane, observe, type SingleReading } from './observe';
+import { type TakenValue, takenValue } from './takenValue';
 
 /** One number that was read, with its equation. */
 export interface Observation {
@@ -11,7 +12,7 @@ export interface Observation {
   /** index in the list of readings */
   reading: number;
   kind: ReadingKind;
-  /** as read, mm (degrees for an angle) */
+  /** as read, mm (degrees for an angle); the mean where it was taken several times */
   observed: number;
   /** 1 sigma, same unit */
   sd: number;
@@ -37,21 +38,25 @@ function observationsOfReading(reading: Reading, index: number, instruments: Ins
       predict: (alcove) => gapFromPlane(reading.wall, { at: reading.at, height: gap.height }, alcove),
     }));
   }
+  const taken = takenValue(reading);
   return [
     {
       id: reading.id,
       reading: index,
       kind: reading.kind,
-      observed: reading.value,
-      sd: reading.sd ?? defaultSd(reading, instruments),
+      observed: taken.mean,
+      sd: meanSd(reading, taken, instruments),
       standoff: false,
       predict: (alcove) => observe(reading, alcove),
     },
   ];
 }
 
-function defaultSd(reading: SingleReading, instruments: Instruments): number {
-  if (reading.kind === 'angle') return angleSd(instruments);
-  if (reading.kind === 'straightedge') return straightedgeSd(instruments);
-  return lengthSd(reading.value, reading.instrument ?? 'tape', instruments);
+/** 1 sigma of the mean of all that was taken. */
+function meanSd(reading: SingleReading, { mean, times }: TakenValue, instruments: Instruments): number {
+  const averaged = (sd: number) => sd / Math.sqrt(times);
+  if (reading.sd !== undefined) return averaged(reading.sd);
+  if (reading.kind === 'angle') return averaged(angleSd(instruments));
+  if (reading.kind === 'straightedge') return averaged(straightedgeSd(instruments));
+  return lengthSd(mean, reading.instrument ?? 'tape', instruments, times);
 }

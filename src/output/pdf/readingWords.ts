@@ -1,4 +1,4 @@
-import { formatLength, type Job, type Reading } from '../../core';
+import { formatLength, type Job, type Reading, takenValue } from '../../core';
 
 /** How a reading is written in the survey record. */
 export interface ReadingWords {
@@ -25,7 +25,12 @@ export function readingWords(rowId: string, job: Job): ReadingWords {
   const found = findReading(rowId, job);
   if (!found) return { what: '', where: '', note: '' };
   const { reading, gap } = found;
-  return { what: kinds[reading.kind], where: where(reading, gap, placesOf(job)), note: reading.note ?? '' };
+  return { what: kinds[reading.kind], where: where(reading, gap, placesOf(job)), note: noteOf(reading) };
+}
+
+function noteOf(reading: Reading): string {
+  const times = reading.kind === 'plumb' ? 1 : takenValue(reading).times;
+  return [times > 1 && `mean of ${times}`, reading.note].filter(Boolean).join('; ');
 }
 
 export function findReading(rowId: string, job: Job): { reading: Reading; gap: number } | null {

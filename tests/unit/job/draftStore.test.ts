@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { draftOf } from '../../../src/job/draft';
 import { createDraftStore } from '../../../src/job/draft-store';
+import { historyAt } from '../../../src/job/history';
 import { fieldKey, valueAt } from '../../../src/job/path';
 import { usable } from '../../../src/job/usable';
 import { testJob } from './testJob';
@@ -137,12 +138,26 @@ describe('lists', () => {
     });
   });
 
-  it('adds an advised reading at its place', () => {
+  it('adds a reading at a place', () => {
     const { at, edit } = open();
     const reading = { kind: 'tape-to-corner', side: 'right', height: -300 } as const;
-    const place = { wall: null, side: 'right', height: -300, at: null } as const;
-    const id = edit().addAdvised({ reading, kind: 'tape-to-corner', ...place, sdBefore: 2, sdAfter: 1 });
+    const id = edit().addPlaced(reading);
     expect(at(['readings', id])).toEqual({ id, kind: 'tape-to-corner', side: 'right', height: -300 });
+  });
+
+  it('takes a reading again and drops one of the repeats with its text', () => {
+    const { store, at, edit } = open();
+    edit().type(['readings', 'r1', 'repeats', 0], 'length', '29 1/2');
+    edit().type(['readings', 'r1', 'repeats', 1], 'length', '29 3/4');
+    edit().type(['readings', 'r1', 'repeats', 2], 'length', 'x');
+    expect((at(['readings', 'r1', 'repeats']) as number[]).map((mm) => mm / 25.4)).toEqual([29.5, 29.75]);
+    edit().removeRepeat('r1', 0);
+    expect((at(['readings', 'r1', 'repeats']) as number[]).map((mm) => mm / 25.4)).toEqual([29.75]);
+    expect(store.getState().draft.typed).toEqual({ [fieldKey(['readings', 'r1', 'repeats', 1])]: 'x' });
+    edit().removeRepeat('r1', 1);
+    edit().removeRepeat('r1', 0);
+    expect(at(['readings', 'r1'])).not.toHaveProperty('repeats');
+    expect(store.getState().draft.typed).toEqual({});
   });
 
   it('keeps unread texts with their gaps when one before them goes', () => {
@@ -171,4 +186,60 @@ it('names fixtures after what they are', () => {
   const { edit } = open();
   const ids = [edit().addFixture('shower-head'), edit().addFixture('shower-head'), edit().addFixture('other')];
   expect(ids).toEqual(['shower head', 'shower head 2', 'hole']);
+});
+
+describe('history', () => {
+  const openAt = () => {
+    let minute = 0;
+    const store = createDraftStore(draftOf(testJob(), 'one'), () => new Date(Date.UTC(2026, 4, 4, 10, minute++)));
+    const history = (path: readonly (string | number)[]) => historyAt(store.getState().draft.job, path);
+    return { history, store, edit: () => store.getState() };
+  };
+
+  it('keeps each value that another one took the place of, with the time, and no half-typed one', () => {
+    const { history, edit } = openAt();
+    for (const text of ['2', '29', '29 1/2']) edit().type(value, 'length', text);
+    edit().leave();
+    edit().type(value, 'length', '29 1/2');
+    edit().leave();
+    edit().type(value, 'length', '30');
+    edit().leave();
+    edit().type(value, 'length', '31 1/');
+    edit().leave();
+    expect(history(value)).toEqual([
+      { value: 752.5, until: '2026-05-04T10:00:00.000Z' },
+      { value: 749.3, until: '2026-05-04T10:02:00.000Z' },
+    ]);
+    const gap = ['readings', 'r3', 'gaps', 1, 'value'];
+    edit().type(gap, 'length', '2');
+    edit().leave();
+    expect(history(gap)).toHaveLength(1);
+  });
+
+  it('says nothing of the first value', () => {
+    const { history, edit } = openAt();
+    const id = edit().addPlaced({ kind: 'depth', wall: 'left', height: 0 });
+    edit().type(['readings', id, 'value'], 'length', '3');
+    edit().type(['readings', id, 'value'], 'length', '30');
+    edit().leave();
+    expect(history(['readings', id, 'value'])).toEqual([]);
+  });
+
+  it('belongs to the step of undo that entered the value', () => {
+    const { history, store, edit } = openAt();
+    for (const text of ['2', '29', '29 1/2']) edit().type(value, 'length', text);
+    edit().leave();
+    expect(store.temporal.getState().pastStates).toHaveLength(1);
+    edit().undo();
+    expect(history(value)).toEqual([]);
+    edit().redo();
+    expect(history(value)).toHaveLength(1);
+  });
+
+  it('is nothing that a job of other fields has', () => {
+    const { store, edit } = openAt();
+    edit().type(['fit', 'top'], 'length', '38');
+    edit().leave();
+    expect(store.getState().draft.job.fit).not.toHaveProperty('history');
+  });
 });

@@ -33,6 +33,13 @@ describe('withValueAt', () => {
     expect(withValueAt(job.readings[0], ['value'], undefined)).toEqual({ id: 'a/b' });
   });
 
+  it('starts a list and adds at its end, not beyond', () => {
+    const once = withValueAt<Record<string, unknown>>({}, ['repeats', 0], 5);
+    expect(once).toEqual({ repeats: [5] });
+    expect(withValueAt(once, ['repeats', 1], 6)).toEqual({ repeats: [5, 6] });
+    expect(withValueAt(once, ['repeats', 2], 6)).toEqual({ repeats: [5] });
+  });
+
   it('leaves all as it is where the id is not in the list', () => {
     expect(withValueAt(job, ['readings', 'gone', 'value'], 3).readings).toBe(job.readings);
   });

@@ -10,7 +10,7 @@ import { kinds } from './kinds';
 /** All readings, by kind, with what to do next above them. */
 export function Readings() {
   const readings = useDraft(({ draft }) => draft.job.readings);
-  const { addReading, addAdvised } = useSession().draft.getState();
+  const { addReading, addPlaced } = useSession().draft.getState();
   const [open, setOpen] = useState<Partial<Record<ReadingKind, boolean>>>({});
   const [sought, setSought] = useState<string | null>(null);
   const present = kinds.filter((kind) => readings.some((reading) => reading.kind === kind));
@@ -31,7 +31,7 @@ export function Readings() {
   const add = (kind: ReadingKind) => show(addReading(kind), kind);
   return (
     <Card title="Readings" aside={<AddReading onAdd={add} />}>
-      <Advice onTake={(advice) => show(addAdvised(advice), advice.kind)} onShow={show} />
+      <Advice onTake={(advice) => show(addPlaced(advice.reading), advice.kind)} onShow={show} />
       {readings.length === 0 && (
         <p>
           No reading yet. Draw a level line and a plumb line on the back wall, then start with the plumb line to each

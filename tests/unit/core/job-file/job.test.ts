@@ -37,6 +37,7 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
   [['readings', 3, 'gaps', 0, 'height'], -3000, 3000, ' mm'],
   [['readings', 3, 'gaps', 0, 'value'], -300, 600, ' mm'],
   [['readings', 3, 'gaps', 0, 'sd'], 1e-6, 100, ''],
+  [['readings', 3, 'gaps', 0, 'history', 0, 'value'], -300, 600, ' mm'],
   [['readings', 4, 'from', 'height'], -3000, 3000, ' mm'],
   [['readings', 4, 'to', 'height'], -3000, 3000, ' mm'],
   [['readings', 4, 'value'], -150, 150, ' mm'],
@@ -122,6 +123,8 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
 /** Lengths above zero: the most they may be. */
 const POSITIVE: [path: Path, most: number][] = [
   [['readings', 0, 'value'], 4000],
+  [['readings', 0, 'repeats', 0], 4000],
+  [['readings', 0, 'history', 0, 'value'], 4000],
   [['readings', 2, 'value'], 6000],
   [['readings', 7, 'value'], 8000],
   [['readings', 8, 'value'], 4000],

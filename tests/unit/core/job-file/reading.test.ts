@@ -69,4 +69,11 @@ describe('reading', () => {
     for (const kind of ['plumb', 'straightedge', 'angle'])
       expect(faults({ ...ofKind(kind), instrument: 'tape' })).toHaveLength(1);
   });
+
+  it('wants a time in UTC beside an earlier value', () => {
+    const history = [{ value: 700, until: 'yesterday' }];
+    expect(faults({ ...ofKind('depth'), history })).toEqual([
+      { path: 'history.0.until', message: 'must be a time such as "2026-05-04T10:30:00Z"' },
+    ]);
+  });
 });

@@ -12,6 +12,13 @@ describe('instruments', () => {
     expect(tapeSd(0)).toBeCloseTo(Math.hypot(0.25, 0.5), 12);
   });
 
+  it('taken several times, averages the reading error but not the error of tape or laser itself', () => {
+    expect(tapeSd(500, 4)).toBeCloseTo(Math.hypot(0.25, 0.25), 12);
+    expect(lengthSd(1500, 'tape', {}, 4)).toBe(tapeSd(1500, 4));
+    expect(lengthSd(1500, 'tape', { tape: { sd: 0.9 } }, 9)).toBeCloseTo(0.3, 12);
+    expect(lengthSd(1500, 'laser', {}, 9)).toBe(1);
+  });
+
   it('takes what the job says about an instrument', () => {
     expect(lengthSd(1500, 'tape', {})).toBe(tapeSd(1500));
     expect(lengthSd(1500, 'tape', { tape: { sd: 0.9 } })).toBe(0.9);

@@ -38,6 +38,21 @@ describe('observationsOf', () => {
     expect(observationsOf([bare], {}).map(({ sd }) => sd)).toEqual([0.5, 0.2, 0.5]);
   });
 
+  it('uses the mean of a reading and its repeats, more certain than one of them', () => {
+    const repeats = [1511, 1512];
+    const of = (reading: Reading) => {
+      const { observed, sd } = observationsOf([reading], {})[0]!;
+      return [observed, sd];
+    };
+    expect(of({ ...span, repeats })).toEqual([1511, tapeSd(1511, 3)]);
+    expect(of({ ...span, repeats, sd: 3 })[1]).toBeCloseTo(3 / Math.sqrt(3), 12);
+    expect(of({ ...span, repeats, instrument: 'laser' })).toEqual([1511, 1]);
+    expect(of({ id: 'g', kind: 'angle', side: 'left', height: 0, value: 90, repeats: [89] })).toEqual([
+      89.5,
+      0.1 / Math.SQRT2,
+    ]);
+  });
+
   it('has a default for every kind', () => {
     const station = { at: 0, height: 0 };
     const corner = { side: 'left', height: 0 } as const;
