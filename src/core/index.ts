@@ -43,6 +43,7 @@ export {
   type Body,
   type Caution,
   type Cover,
+  edgeStretch,
   type Fold,
   type Frame,
   fold,

@@ -2,7 +2,11 @@ export { type CalendarFile, orderOfWorkCalendar } from './calendar';
 export {
   geometryShapes,
   type PanelDrawing,
+  type PieceDrawing,
   panelDrawing,
+  pieceDrawing,
+  pieceShapes,
+  pieceTemplateNotes,
   type Shape,
   shapeBounds,
   spread,
@@ -10,12 +14,12 @@ export {
   templateShapes,
   type View,
 } from './drawing';
-export { fieldSheetPdf, type JobFilesOptions, jobDrawings, jobFiles, jobPackPdf } from './jobFiles';
+export { fieldSheetPdf, type JobFilesOptions, jobDrawings, jobFiles, jobPackPdf, pieceDrawings } from './jobFiles';
 export type { OutputFonts } from './outputFonts';
 export type { PaperName } from './pdf';
 export { resultJson } from './resultJson';
 export { amountText, shoppingListCsv } from './shoppingList';
-export { panelDxf, panelSvg } from './template';
+export { panelDxf, panelSvg, pieceDxf, pieceSvg } from './template';
 export {
   capital,
   dayWords,

@@ -1,11 +1,11 @@
 import { type Job, type Result, surveyPlan, type WallName } from '../core';
 import { orderOfWorkCalendar } from './calendar';
-import { type PanelDrawing, panelDrawing, type View } from './drawing';
+import { type PanelDrawing, type PieceDrawing, panelDrawing, pieceDrawing, type View } from './drawing';
 import type { OutputFonts } from './outputFonts';
 import type { JobPackOptions } from './pdf';
 import { resultJson } from './resultJson';
 import { shoppingListCsv } from './shoppingList';
-import { panelDxf, panelSvg } from './template';
+import { panelDxf, panelSvg, pieceDxf, pieceSvg } from './template';
 
 export interface JobFilesOptions extends JobPackOptions {
   /** side that is up on every template; the face by default */
@@ -19,6 +19,12 @@ const panelNames: WallName[] = ['back', 'left', 'right'];
 /** The template drawings of a job, back panel first. */
 export function jobDrawings(job: Job, result: Result, view: View = 'face'): PanelDrawing[] {
   return panelNames.map((name) => panelDrawing(result.panels[name], job, result.problems, view));
+}
+
+/** The template drawings of every cut piece besides the panels: trim, legs, fillers, shelves. */
+export function pieceDrawings(job: Job, { pieces }: Pick<Result, 'pieces'>, view: View = 'face'): PieceDrawing[] {
+  const { trim, legs, fillers, shelves } = pieces;
+  return [...trim, ...legs, ...fillers, ...shelves].map((piece) => pieceDrawing(piece, job, view));
 }
 
 /** The job pack alone; the code that writes it is loaded when first asked for. */
@@ -50,6 +56,10 @@ export async function jobFiles(
   for (const drawing of jobDrawings(job, result, options.view)) {
     files.set(`templates/${drawing.name}.svg`, bytes(panelSvg(drawing)));
     files.set(`templates/${drawing.name}.dxf`, bytes(await panelDxf(drawing)));
+  }
+  for (const drawing of pieceDrawings(job, result, options.view)) {
+    files.set(`templates/${drawing.id}.svg`, bytes(pieceSvg(drawing)));
+    files.set(`templates/${drawing.id}.dxf`, bytes(await pieceDxf(drawing)));
   }
   files.set('shopping-list.csv', bytes(await shoppingListCsv(job, result)));
   const calendar = await orderOfWorkCalendar(job, result, options.now ?? new Date());

@@ -1,3 +1,4 @@
+export { edgeStretch } from './edgeStretch';
 export { type Fold, fold, foldedOutline } from './fold';
 export { foldPanel } from './foldPanel';
 export { makePiece } from './makePiece';

@@ -16,6 +16,13 @@ export { holeLines, markLines } from './labelLines';
 export { type Lengths, lengthsOf, SCRIBE_BEYOND } from './lengths';
 export { edgeSentence, templateNotes } from './notes';
 export { panelDrawing } from './panelDrawing';
+export {
+  type PieceDrawing,
+  pieceDrawing,
+  pieceGeometry,
+  pieceShapes,
+  pieceTemplateNotes,
+} from './piece';
 export { placeShapes } from './placeShapes';
 export {
   type Circle,

@@ -1,7 +1,7 @@
 import type { Point } from '../../core';
-import type { HoleDrawing, PanelDrawing, Place } from './drawing';
-import { holeLines, LABEL_LINES, markLines } from './labelLines';
-import { type Shape, words } from './shape';
+import type { Place } from './drawing';
+import { LABEL_LINES } from './labelLines';
+import { type Rectangle, type Shape, words } from './shape';
 import { spread } from './spread';
 import type { MeasureText } from './textWidth';
 
@@ -11,56 +11,47 @@ const LEADING = 1.25;
 const MARGIN = 2.5;
 const BLOCK = LABEL_LINES * LEADING;
 
-/** A block of words with a leader to the point it tells of. */
-interface Label {
+/** A block of words, at most `LABEL_LINES`, with a leader to the point it tells of. */
+export interface Label {
   at: Point;
   lines: string[];
 }
 
+/** What labels stand outside of, and the labels on each of its sides. */
+export interface Labelled {
+  bounds: Rectangle;
+  labels: Record<Place, Label[]>;
+}
+
 /**
- * Labels of all marks and holes outside the drawing's bounds, none over another, each with a leader.
+ * Labels outside a drawing's bounds, none over another, each with a leader.
  * @param rowWidth width in mm that the rows above and below may take if that is more than the drawing takes with its
  * columns
  */
-export function outsideLabels(drawing: PanelDrawing, size: number, measure: MeasureText, rowWidth = 0): Shape[] {
+export function outsideLabels(labelled: Labelled, size: number, measure: MeasureText, rowWidth = 0): Shape[] {
   return [
-    ...(['left', 'right'] as const).flatMap((place) => columnLabels(drawing, place, size)),
-    ...(['bottom', 'top'] as const).flatMap((place) => rowLabels(drawing, place, size, measure, rowWidth)),
+    ...(['left', 'right'] as const).flatMap((place) => columnLabels(labelled, place, size)),
+    ...(['bottom', 'top'] as const).flatMap((place) => rowLabels(labelled, place, size, measure, rowWidth)),
   ];
 }
 
+/** Room in mm along a column that each of its labels takes. */
+export const labelPitch = (size: number): number => (BLOCK + 0.5) * size;
+
 /** Room in mm that the labels on one side take outside the drawing's bounds. */
-export function labelRoom(drawing: PanelDrawing, place: Place, size: number, measure: MeasureText): number {
-  const labels = labelsAt(drawing, place);
+export function labelRoom(labelled: Labelled, place: Place, size: number, measure: MeasureText): number {
+  const labels = labelled.labels[place];
   return labels.length === 0 ? size : (MARGIN + 0.5) * size + widest(labels, size, measure);
 }
 
-function labelsAt({ edges, holes, outline }: PanelDrawing, place: Place): Label[] {
-  const marks = edges.filter((edge) => edge.place === place).flatMap((edge) => edge.marks);
-  const labels = marks.map((mark) => ({ at: mark.at, lines: markLines(mark) }));
-  if (place === 'bottom' || place === 'top') return labels;
-  const xs = outline.map(([x]) => x);
-  const middle = (Math.min(...xs) + Math.max(...xs)) / 2;
-  const nearMiddle = 0.1 * (Math.max(...xs) - Math.min(...xs));
-  const besides = ({ centre: [x] }: HoleDrawing) => (x < middle - nearMiddle ? 'left' : 'right');
-  const rim = ({ centre: [x, y], diameter }: HoleDrawing): Point => [
-    x + ((place === 'left' ? -1 : 1) * diameter.mm) / 2,
-    y,
-  ];
-  return [
-    ...labels,
-    ...holes.filter((hole) => besides(hole) === place).map((hole) => ({ at: rim(hole), lines: holeLines(hole) })),
-  ];
-}
-
-function columnLabels(drawing: PanelDrawing, place: 'left' | 'right', size: number): Shape[] {
-  const labels = labelsAt(drawing, place);
-  const { bounds } = drawing;
+function columnLabels(labelled: Labelled, place: 'left' | 'right', size: number): Shape[] {
+  const labels = labelled.labels[place];
+  const { bounds } = labelled;
   const outward = place === 'left' ? -1 : 1;
   const x = bounds[place] + outward * MARGIN * size;
   const centres = spread(
     labels.map(({ at }) => at[1]),
-    (BLOCK + 0.5) * size,
+    labelPitch(size),
     [bounds.bottom, bounds.top + size],
   );
   return labels.flatMap(({ at, lines }, i) => [
@@ -71,20 +62,20 @@ function columnLabels(drawing: PanelDrawing, place: 'left' | 'right', size: numb
 
 /** In one row or two, the leaders to the farther one passing between the labels of the nearer; else turned upright. */
 function rowLabels(
-  drawing: PanelDrawing,
+  labelled: Labelled,
   place: 'bottom' | 'top',
   size: number,
   measure: MeasureText,
   rowWidth: number,
 ): Shape[] {
-  const labels = labelsAt(drawing, place);
+  const labels = labelled.labels[place];
   if (labels.length === 0) return [];
-  const { bounds } = drawing;
+  const { bounds } = labelled;
   const outward = place === 'bottom' ? -1 : 1;
   const near = bounds[place] + outward * MARGIN * size;
   const [leftmost, rightmost] = [
-    bounds.left - labelRoom(drawing, 'left', size, measure),
-    bounds.right + labelRoom(drawing, 'right', size, measure),
+    bounds.left - labelRoom(labelled, 'left', size, measure),
+    bounds.right + labelRoom(labelled, 'right', size, measure),
   ];
   const spare = Math.max(0, rowWidth - (rightmost - leftmost)) / 2;
   const [left, right] = [leftmost - spare, rightmost + spare];

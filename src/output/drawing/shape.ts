@@ -2,10 +2,24 @@ import type { Point } from '../../core';
 
 /**
  * What a line means. `cut`: finished outline; `hole`: hole to cut; `mark`: pencil mark; `datum`: control line;
- * `sheet`: the sheet as bought; `sliver`: strip to cut off; `gap`: where the sheet does not reach; `text`: words and
- * their leaders.
+ * `sheet`: the sheet as bought; `sliver`: strip to cut off; `gap`: where the sheet does not reach; `back`: outline at the
+ * piece's back where a cut slants through the thickness; `lip`: a part that stands out behind or in front; `tape`: strip of
+ * tape while adhesive cures; `axes`: the flat axes, from which a file is read back; `text`: words and their leaders.
  */
-export const layers = ['sheet', 'sliver', 'gap', 'datum', 'cut', 'hole', 'mark', 'text'] as const;
+export const layers = [
+  'sheet',
+  'sliver',
+  'gap',
+  'axes',
+  'datum',
+  'tape',
+  'lip',
+  'back',
+  'cut',
+  'hole',
+  'mark',
+  'text',
+] as const;
 export type Layer = (typeof layers)[number];
 
 export interface Polyline {

@@ -8,6 +8,10 @@ const style = `
 .cut{stroke-width:1.8px}.hole{stroke-width:1.6px}
 .sheet{stroke:#666;stroke-dasharray:6 3}
 .datum{stroke:#005a9c;stroke-dasharray:12 3 2 3}
+.back{stroke-dasharray:5 3}
+.lip{stroke:#666;stroke-dasharray:2 2}
+.tape{stroke:#999;stroke-width:2px;stroke-dasharray:2 2}
+.axes{stroke:#005a9c;stroke-width:.5px}
 .mark{stroke-width:1.2px}
 .sliver{fill:url(#sliver-hatch);stroke:#777;stroke-width:.6px}
 .gap{fill:url(#gap-hatch);stroke:#a12b00}

@@ -1,0 +1,3 @@
+export type { PieceDrawing, PieceEdgeDrawing, PieceFeature, PieceMarkDrawing } from './drawing';
+export { pieceDrawing } from './pieceDrawing';
+export { edgeLabels, type PieceShapesOptions, pieceGeometry, pieceShapes, pieceTemplateNotes } from './pieceShapes';
