@@ -8,6 +8,7 @@ export type {
   ReadingReport,
   Suspect,
 } from './adjust';
+export { applyChoice, type Hiding, type HidingPair, hidingOf, hidingPairs } from './choice';
 export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport } from './diagnose';
 export * from './job-file';
 export {
@@ -60,6 +61,19 @@ export {
   type Vec3,
 } from './piece';
 export { type PlannedReading, type PlanOptions, surveyPlan, type Unread } from './plan';
+export {
+  editableMoney,
+  minorDigits,
+  moneyText,
+  type Price,
+  type PriceGroup,
+  type PriceLine,
+  type PriceUnit,
+  parseMoney,
+  priceOf,
+  ROUNDING_WORDS,
+  type TaxLine,
+} from './price';
 export { Z_95 } from './reliability';
 export type { Result } from './result';
 export type { SequenceStep } from './sequence';

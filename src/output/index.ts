@@ -25,6 +25,7 @@ export {
   dayWords,
   durationWords,
   fillerWords,
+  hidingWords,
   inputAmount,
   jointWidthWords,
   offcutWords,

@@ -39,6 +39,47 @@ const showerBase: TrueAlcove = {
   humps: [],
 };
 
+/** An invented price list, cents. */
+const priceList: JobInput['prices'] = {
+  sheets: { back: 31900, left: 18900, right: 18900 },
+  looks: { stone: 6500, ribbed: 9500, 'large-format': 7800 },
+  trim: [
+    { upTo: 40, metre: 1140 },
+    { upTo: 60, metre: 1480 },
+    { upTo: 90, metre: 1960 },
+  ],
+  angleStrip: 690,
+  shelf: 6200,
+  packs: {
+    adhesive: 1650,
+    sealant: 1190,
+    caulk: 580,
+    flashingTape: 2150,
+    strips: 1340,
+    painterTape: 720,
+    alcohol: 610,
+  },
+  labour: { hour: 6800, plumbing: 11500 },
+  waste: 0.05,
+  disposal: 9500,
+  tax: { name: 'Sales tax', materials: 7.25 },
+};
+
+/** Finishes of invented looks. */
+const finishes = {
+  saltpan: { look: 'stone', colour: '#e6e4de', second: '#a8a59c', size: 520, seed: 12, gloss: 0.55, trim: '#f4f3ef' },
+  reedbank: { look: 'ribbed', colour: '#d9d5c9', second: '#b5ae9d', size: 22, seed: 4, gloss: 0.25, trim: '#d9d5c9' },
+  flagfield: {
+    look: 'large-format',
+    colour: '#cfd3d0',
+    second: '#f1f1ee',
+    size: 610,
+    seed: 8,
+    gloss: 0.4,
+    trim: '#6b706f',
+  },
+} as const;
+
 /**
  * The demo jobs, all invented: chosen alcoves, measured on a full plan with seeded instrument errors and rounded to what
  * a tape shows.
@@ -76,6 +117,8 @@ export const scenes: Scene[] = [
         },
       ],
       fit: { wetWall: 'right', thickness: inches(0.25), top: inches(36) },
+      finish: finishes.flagfield,
+      prices: priceList,
       sheets: {
         back: { width: inches(62), height: inches(96) },
         left: { width: inches(32), height: inches(96) },
@@ -148,6 +191,25 @@ export const scenes: Scene[] = [
         },
       ],
       fit: { wetWall: 'right', thickness: inches(0.125), flexible: true, top: inches(38) },
+      finish: finishes.saltpan,
+      choices: [
+        {
+          id: 'Narrow trim, ribbed',
+          finish: finishes.reedbank,
+          trim: { width: inches(1.25), verticalWidth: inches(0.625) },
+          shelves: [],
+        },
+        {
+          id: 'Wide dark trim, two shelves',
+          finish: { ...finishes.saltpan, trim: '#4c5150' },
+          trim: { width: inches(2.25) },
+          shelves: [
+            { id: 'upper', corner: 'left', aboveRim: inches(38) },
+            { id: 'lower', corner: 'left', aboveRim: inches(22) },
+          ],
+        },
+      ],
+      prices: priceList,
       sheets: {
         back: { width: inches(62), height: inches(96) },
         left: { width: inches(32), height: inches(96) },
@@ -172,6 +234,8 @@ export const scenes: Scene[] = [
         { id: 'grab bar, upper end', kind: 'grab-bar', wall: 'left', aboveRim: 1280, fromBack: 350, hole: 25 },
       ],
       fit: { wetWall: 'right', thickness: 8, bed: 3, cornerJoint: 3, rimJoint: 4, top: 1000, markTolerance: 0.5 },
+      finish: finishes.reedbank,
+      prices: { ...priceList, currency: 'EUR', tax: { name: 'VAT', materials: 19, labour: 19 } },
       sheets: {
         back: { width: 1250, height: 2400 },
         left: { width: 950, height: 2400 },

@@ -51,3 +51,8 @@ export const lineText = (most: number) =>
 
 export const idText = lineText(60).regex(/\S/, 'needs at least one character that shows');
 export const noteText = z.string().max(2000);
+
+/** Whole minor units of a currency (cents), none to ten million major units. */
+export const minorUnits = () => between(0, 1_000_000_000, '').int('must be a whole number of minor units (cents)');
+export const percent = () => between(0, 100, ' %');
+export const days = (least: number, most: number) => between(least, most, ' days').int('must be whole days');

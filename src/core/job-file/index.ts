@@ -1,3 +1,5 @@
+export type { Choice } from './choice';
+export { type Finish, finish } from './finish';
 export {
   type Cutting,
   type Fit,
@@ -13,6 +15,8 @@ export {
   type Supplies,
 } from './job';
 export { type Fault, type ParsedJob, parseJob, parseJobText, pathText } from './parse';
+export type { Prices } from './prices';
+export type { Quote } from './quote';
 export {
   type EarlierValue,
   type Reading,

@@ -1,8 +1,12 @@
 import { z } from 'zod';
+import { choice } from './choice';
 import { cutting } from './cutting';
 import { distinctIds } from './distinctIds';
 import { idText, lineText, millimetres, standardDeviation } from './field';
+import { finish } from './finish';
 import { legs } from './leg';
+import { prices } from './prices';
+import { quote } from './quote';
 import { reading } from './reading';
 import { schedule } from './schedule';
 import { shelf } from './shelf';
@@ -161,8 +165,15 @@ export const jobSchema = z.strictObject({
   cutting: cutting.prefault({}),
   supplies: supplies.prefault({}),
   schedule: schedule.prefault({}),
-  finish: z.strictObject({}).default({}),
-  prices: z.strictObject({}).default({}),
+  finish: finish.prefault({}),
+  /** other ways to finish, to be compared with the job as it stands */
+  choices: z
+    .array(choice)
+    .check(distinctIds('choices'))
+    .refine((list) => list.length <= 3, 'must be three at most; take one out first')
+    .default([]),
+  prices: prices.prefault({}),
+  quote: quote.prefault({}),
 });
 
 /** A validated job, every default filled in. */

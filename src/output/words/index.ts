@@ -1,3 +1,4 @@
+export { hidingWords } from './choiceWords';
 export { fillerWords, inputAmount, jointWidthWords } from './materialWords';
 export { capital, pieceTitle } from './pieceWords';
 export { offcutWords, placedWords, sizeWords } from './sheetWords';

@@ -39,7 +39,7 @@ function sharedLeaves(value: Keyed, other: Keyed): { at: Keyed; key: string; oth
 
 /** What the schema's refinements refuse is given new ids, put in order, or left out. */
 function mended(value: Keyed): Job {
-  for (const list of ['readings', 'fixtures', 'shelves']) {
+  for (const list of ['readings', 'fixtures', 'shelves', 'choices']) {
     (value[list] as Keyed[] | undefined)?.forEach((item, i) => {
       item.id = `${list}-${i}`;
     });

@@ -119,6 +119,41 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
   [['schedule', 'cure', 'sealant'], 0, 720, ' hours'],
   [['schedule', 'temperature'], -10, 45, ' °C'],
   [['schedule', 'skinOver'], 1, 240, ' minutes'],
+  ...[['finish'], ['choices', 0, 'finish']].flatMap((at): [Path, number, number, string][] => [
+    [[...at, 'size'], 4, 1500, ' mm'],
+    [[...at, 'seed'], 0, 9999, ''],
+    [[...at, 'gloss'], 0, 1, ''],
+  ]),
+  [['choices', 0, 'trim', 'width'], 8, 300, ' mm'],
+  [['choices', 0, 'trim', 'verticalWidth'], 8, 300, ' mm'],
+  [['choices', 0, 'trim', 'thickness'], 1, 50, ' mm'],
+  [['choices', 0, 'trim', 'lip'], 0, 60, ' mm'],
+  [['choices', 0, 'trim', 'rise'], 0, 200, ' mm'],
+  [['choices', 0, 'trim', 'overhang'], 0, 200, ' mm'],
+  [['choices', 0, 'shelves', 0, 'aboveRim'], 20, 2400, ' mm'],
+  [['choices', 0, 'shelves', 0, 'back'], 60, 800, ' mm'],
+  [['choices', 0, 'shelves', 0, 'side'], 60, 800, ' mm'],
+  [['choices', 0, 'shelves', 0, 'thickness'], 2, 60, ' mm'],
+  [['choices', 0, 'shelves', 0, 'slope'], 0, 100, ' mm/m'],
+  [['choices', 0, 'shelves', 0, 'gap'], 0, 15, ' mm'],
+  [['choices', 0, 'shelves', 0, 'returns'], 5, 300, ' mm'],
+  ...(
+    [
+      ...['back', 'left', 'right'].map((panel) => ['prices', 'sheets', panel]),
+      ...['stone', 'ribbed', 'large-format'].map((look) => ['prices', 'looks', look]),
+      ['prices', 'trim', 0, 'metre'],
+      ['prices', 'angleStrip'],
+      ['prices', 'shelf'],
+      ...Object.keys(completeJob().prices!.packs!).map((pack) => ['prices', 'packs', pack]),
+      ...Object.keys(completeJob().prices!.labour!).map((rate) => ['prices', 'labour', rate]),
+      ['prices', 'disposal'],
+      ['prices', 'others', 0, 'amount'],
+    ] satisfies Path[]
+  ).map((path): [Path, number, number, string] => [path, 0, 1_000_000_000, '']),
+  [['prices', 'trim', 0, 'upTo'], 8, 300, ' mm'],
+  [['prices', 'waste'], 0, 1, ''],
+  [['prices', 'tax', 'materials'], 0, 100, ' %'],
+  [['prices', 'tax', 'labour'], 0, 100, ' %'],
 ];
 /** Lengths above zero: the most they may be. */
 const POSITIVE: [path: Path, most: number][] = [
@@ -151,6 +186,7 @@ const TOGETHER = [
   'fixtures[1].aboveRim',
   'fixtures[1].hole',
   'schedule.people',
+  'quote.validity',
   'schedule.from',
   'schedule.to',
   ...[0, 1, 2, 3, 4, 5].map((i) => `schedule.days[${i}]`),
@@ -252,8 +288,40 @@ describe('job schema', () => {
           temperature: 21,
           skinOver: 10,
         },
-        finish: {},
-        prices: {},
+        finish: {
+          look: 'plain',
+          colour: '#eceae4',
+          second: '#c9c4b8',
+          size: 300,
+          seed: 1,
+          gloss: 0.45,
+          trim: '#f4f3ef',
+        },
+        choices: [],
+        prices: {
+          currency: 'USD',
+          sheets: {},
+          looks: {},
+          trim: [],
+          packs: {},
+          labour: {},
+          waste: 0,
+          others: [],
+          tax: { name: 'Tax', materials: 0, labour: 0 },
+        },
+        quote: {
+          client: '',
+          from: '',
+          number: '',
+          validity: 30,
+          exclusions: [
+            'repair of framing, wallboard or damp found behind the old walls',
+            'moving pipes, valves or drains, and new plumbing parts',
+            'electrical work',
+            'testing for and removing asbestos or lead',
+            'permits and inspections',
+          ],
+        },
       },
     });
   });
@@ -304,8 +372,8 @@ describe('job schema', () => {
   it('refuses an unknown key in every group', () => {
     for (const { path, value } of places(completeJob())) {
       if (typeof value !== 'object' || value === null || Array.isArray(value)) continue;
-      const at = pathText([...path, 'colour']);
-      expect(faultsOf(withAt(completeJob(), [...path, 'colour'], 1)), at).toEqual([
+      const at = pathText([...path, 'unheard']);
+      expect(faultsOf(withAt(completeJob(), [...path, 'unheard'], 1)), at).toEqual([
         { path: at, message: 'is not a known key; remove it or correct its spelling' },
       ]);
     }
@@ -368,6 +436,35 @@ describe('job schema', () => {
     ]);
     expect(schedule(['from'], -1).map(({ path }) => path)).toEqual(['schedule.from']);
     expect(schedule(['to'], 1441).map(({ path }) => path)).toEqual(['schedule.to']);
+  });
+
+  it('wants whole cents, whole days of validity, capital letters of a currency and written-out colours', () => {
+    const fault = (path: Path, value: unknown) => faultsOf(withAt(completeJob(), path, value)).map((each) => each.path);
+    expect(fault(['prices', 'shelf'], 12.5)).toEqual(['prices.shelf']);
+    expect(fault(['prices', 'labour', 'hour'], 0.1)).toEqual(['prices.labour.hour']);
+    for (const validity of [0, 1.5, 366]) expect(fault(['quote', 'validity'], validity)).toEqual(['quote.validity']);
+    for (const validity of [1, 365]) expect(fault(['quote', 'validity'], validity)).toEqual([]);
+    for (const currency of ['usd', 'US', 'EURO', '']) {
+      expect(fault(['prices', 'currency'], currency)).toEqual(['prices.currency']);
+    }
+    for (const colour of ['#fff', 'red', '#GGGGGG', '#ECEAE4', 'url(x)']) {
+      expect(fault(['finish', 'colour'], colour)).toEqual(['finish.colour']);
+      expect(fault(['choices', 0, 'finish', 'trim'], colour)).toEqual(['choices[0].finish.trim']);
+    }
+  });
+
+  it('takes three other choices at most, each under an id of its own', () => {
+    const choices = (ids: string[]) =>
+      faultsOf(
+        withAt(
+          completeJob(),
+          ['choices'],
+          ids.map((id) => ({ id })),
+        ),
+      );
+    expect(choices(['a', 'b', 'c'])).toEqual([]);
+    expect(choices(['a', 'b', 'c', 'd']).map(({ path }) => path)).toEqual(['choices']);
+    expect(choices(['a', 'a']).map(({ path }) => path)).toEqual(['choices[1].id']);
   });
 
   it('takes an apron contour whose points run downwards', () => {

@@ -1,0 +1,24 @@
+import type { Job, Prices } from '../job-file';
+import type { Result } from '../result';
+import { type PriceLine, priceLine } from './line';
+
+/** The price list's name of what the materials call by its id. */
+const PACKS: Record<string, keyof Prices['packs']> = {
+  adhesive: 'adhesive',
+  sealant: 'sealant',
+  caulk: 'caulk',
+  'flashing-tape': 'flashingTape',
+  'double-faced-strips': 'strips',
+  'painter-tape': 'painterTape',
+  'cleaning-alcohol': 'alcohol',
+};
+
+/** Whole packs of paste, tape and alcohol as the materials count them. */
+export function packLines({ prices }: Job, { materials }: Pick<Result, 'materials'>): PriceLine[] {
+  return materials.lines.flatMap(({ id, label, packs }) => {
+    const name = PACKS[id];
+    if (name === undefined || packs.count === 0) return [];
+    const words = label.charAt(0).toUpperCase() + label.slice(1);
+    return [priceLine(id, 'materials', words, [packs.count, 'pack'], prices.packs[name])];
+  });
+}
