@@ -81,3 +81,13 @@ export type { BracketLine, ShelfPiece } from './shelf';
 export type { Slip, SlipKind } from './slip';
 export { solve } from './solve';
 export { type TakenValue, takenValue } from './survey';
+export {
+  type FigureName,
+  type JudgedFigure,
+  type Judgement,
+  type PlaceVerdict,
+  type ToleranceSet,
+  toleranceSets,
+  type Verdict,
+  type WallVerdict,
+} from './verdict';

@@ -1,5 +1,5 @@
 import type { AdjustmentReport } from './adjust';
-import type { CornerReport, FrontReport, RimReport, WallReport } from './diagnose';
+import type { FrontReport } from './diagnose';
 import type { Side, WallName } from './job-file';
 import type { SheetLayout, StockPlan } from './layout';
 import type { Materials } from './materials';
@@ -7,15 +7,16 @@ import type { Panel, Problem } from './panel';
 import type { Piece } from './piece';
 import type { SequenceStep } from './sequence';
 import type { ShelfPiece } from './shelf';
+import type { JudgedDiagnosis } from './verdict';
 
 /** All that follows from a job. Lengths in mm, angles in degrees; plain JSON. */
 export interface Result {
   format: 'nookwright-result';
   version: 1;
   adjustment: AdjustmentReport;
-  walls: Record<WallName, WallReport>;
-  corners: Record<Side, CornerReport>;
-  rim: RimReport;
+  walls: JudgedDiagnosis['walls'];
+  corners: JudgedDiagnosis['corners'];
+  rim: JudgedDiagnosis['rim'];
   front: Record<Side, FrontReport>;
   panels: Record<WallName, Panel>;
   pieces: { trim: Piece[]; legs: Piece[]; fillers: Piece[]; shelves: ShelfPiece[] };

@@ -9,6 +9,7 @@ import { fitPanel, type Panel, type Problem } from './panel';
 import type { Piece } from './piece';
 import type { Result } from './result';
 import { sequenceFor } from './sequence';
+import { withVerdicts } from './verdict';
 
 /**
  * Everything that follows from a job: the adjusted alcove, what is out of true, the fitted panels and what keeps the
@@ -32,11 +33,12 @@ export function solve(job: Job): Result {
   problems.push(...pieceProblems);
   const bought = materialsFor(alcove, job, panels);
   problems.push(...bought.problems);
+  const report = adjustmentReport(adjustment, job);
   return {
     format: 'nookwright-result',
     version: 1,
-    adjustment: adjustmentReport(adjustment, job),
-    ...diagnose(adjustment, job),
+    adjustment: report,
+    ...withVerdicts(job, report, diagnose(adjustment, job), panels),
     panels,
     pieces,
     layout,

@@ -48,11 +48,30 @@ describe('a job seen in a mirror', () => {
         expect(image.adjustment.suspect?.id).toBe(result.adjustment.suspect?.id);
         expect(image.problems.length).toBe(result.problems.length);
         expectSameReadings(image, result);
+        expectSameVerdicts(image, result);
       }),
       runs(25),
     );
   });
 });
+
+const turned: Record<string, 'back' | 'left' | 'right'> = { back: 'back', left: 'right', right: 'left' };
+
+function expectSameVerdicts(image: Result, result: Result): void {
+  const mirrorWords = (words: string): string => words.replace(/\b(left|right)\b/g, (side) => turned[side]!);
+  for (const name of ['back', 'left', 'right'] as const) {
+    const [one, other] = [image.walls[turned[name]!].verdict, result.walls[name].verdict];
+    expect(one.verdict).toBe(other.verdict);
+    expect(one.figures.map(({ judgement }) => judgement)).toEqual(other.figures.map(({ judgement }) => judgement));
+    expect(one.because.map(mirrorWords).sort()).toEqual([...other.because].sort());
+  }
+  for (const side of ['left', 'right'] as const) {
+    expect(image.corners[turned[side] as 'left' | 'right'].verdict.because).toEqual(
+      result.corners[side].verdict.because,
+    );
+  }
+  expect(image.rim.verdict.because.map(mirrorWords)).toEqual(result.rim.verdict.because);
+}
 
 function expectSameReadings(image: Result, result: Result): void {
   image.adjustment.readings.forEach((reading, i) => {

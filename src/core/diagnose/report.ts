@@ -8,6 +8,8 @@ export interface SampledSurface {
 }
 
 export interface WallReport {
+  /** the panelled area that is judged: from corner to corner or front edge, from the rim to the panels' top, mm */
+  judged: { at: [number, number]; height: [number, number] };
   /** mm per m, positive = leans into the room going up, mean over the panelled height at mid-width */
   plumb: number;
   plumbSd: number;

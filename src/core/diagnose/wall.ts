@@ -37,6 +37,7 @@ export function wallReport(alcove: Alcove, covariance: Matrix, wall: WallName, e
   );
   const twist = subtract(add(towardsRoom(a1, h1), towardsRoom(a0, h0)), add(towardsRoom(a0, h1), towardsRoom(a1, h0)));
   return {
+    judged: { at: extent.at, height: extent.height },
     plumb: plumb.value,
     plumbSd: sd(plumb),
     bow: bow.value,

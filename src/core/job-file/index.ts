@@ -13,6 +13,7 @@ export {
   type Schedule,
   type Sheet,
   type Supplies,
+  type Tolerances,
 } from './job';
 export { type Fault, type ParsedJob, parseJob, parseJobText, pathText } from './parse';
 export type { Prices } from './prices';

@@ -11,6 +11,7 @@ import { reading } from './reading';
 import { schedule } from './schedule';
 import { shelf } from './shelf';
 import { supplies } from './supplies';
+import { tolerances } from './tolerances';
 import { trim } from './trim';
 
 /** One-sigma accuracy of each instrument. Defaults and their sources: core/survey/instruments.ts. */
@@ -174,6 +175,7 @@ export const jobSchema = z.strictObject({
     .default([]),
   prices: prices.prefault({}),
   quote: quote.prefault({}),
+  tolerances: tolerances.prefault({}),
 });
 
 /** A validated job, every default filled in. */
@@ -189,3 +191,4 @@ export type Sheet = Job['sheets']['back'];
 export type Cutting = Job['cutting'];
 export type Supplies = Job['supplies'];
 export type Schedule = Job['schedule'];
+export type Tolerances = Job['tolerances'];

@@ -144,6 +144,7 @@ export const completeJob = (): JobInput => ({
     painterTape: { roll: 40000 },
     alcohol: { perSquareMetre: 60, bottle: 500 },
   },
+  tolerances: { set: 'finished', own: { plumb: 3, flat: 4, square: 5, level: 2 } },
   schedule: {
     people: 2,
     start: '2026-03-02',

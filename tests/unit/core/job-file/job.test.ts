@@ -154,6 +154,10 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
   [['prices', 'waste'], 0, 1, ''],
   [['prices', 'tax', 'materials'], 0, 100, ' %'],
   [['prices', 'tax', 'labour'], 0, 100, ' %'],
+  [['tolerances', 'own', 'plumb'], 0.1, 100, ' mm/m'],
+  [['tolerances', 'own', 'flat'], 0.1, 100, ' mm'],
+  [['tolerances', 'own', 'square'], 0.1, 100, ' mm/m'],
+  [['tolerances', 'own', 'level'], 0.1, 100, ' mm/m'],
 ];
 /** Lengths above zero: the most they may be. */
 const POSITIVE: [path: Path, most: number][] = [
@@ -260,6 +264,7 @@ describe('job schema', () => {
           painterTape: { roll: 50000 },
           alcohol: { perSquareMetre: 50, bottle: 473 },
         },
+        tolerances: { set: 'trade', own: {} },
         schedule: {
           people: 1,
           from: 480,
