@@ -1,11 +1,17 @@
 import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
-import type { Fixture, Job, ReadingKind, Unread } from '../core';
-import { type Draft, type DraftFixture, type DraftReading, draftOf, typedAfterRemoval, typedWithout } from './draft';
+import type { Fixture, ReadingKind, Unread } from '../core';
+import { type Draft, type DraftFixture, type DraftReading, typedAfterRemoval, typedWithout } from './draft';
 import { type EntryKind, rangeFault, readEntry } from './entry';
 import { withHistory } from './history';
 import { newFixture, newReading, placedReading } from './new-item';
 import { type FieldPath, fieldKey, pathOfKey, valueAt, withValueAt } from './path';
+
+/** What undo and redo go by. */
+export interface Steps {
+  past: { draft?: Draft }[];
+  future: { draft?: Draft }[];
+}
 
 export interface DraftState {
   draft: Draft;
@@ -13,6 +19,8 @@ export interface DraftState {
   typing: string | null;
   /** what the step of undo in progress belongs to; edits with the same name are undone together */
   step: string | null;
+  /** nothing can be changed */
+  locked: boolean;
 
   /** Takes the text of a field as it stands; one that is not understood is kept as text. */
   type(path: FieldPath, kind: EntryKind, text: string): void;
@@ -32,8 +40,10 @@ export interface DraftState {
   remove(list: 'readings' | 'fixtures', id: string): void;
   addGap(readingId: string): void;
   removeGap(readingId: string, index: number): void;
-  /** Takes up another job; undo brings the earlier one back. */
-  open(job: Job, id: string): void;
+  /** Takes up another job, or this one as it was changed elsewhere, with the steps that undo goes back by. */
+  take(draft: Draft, steps?: Steps): void;
+  /** Lets nothing be changed until it is unlocked. */
+  lock(locked: boolean): void;
   undo(): void;
   redo(): void;
 }
@@ -47,13 +57,18 @@ export const createDraftStore = (first: Draft, now: () => Date = () => new Date(
   let before: unknown;
   const store = createStore<DraftState>()(
     temporal(
-      (set, get) => {
+      (setAll, get) => {
+        const set: typeof setAll = (change) => {
+          const part = typeof change === 'function' ? change(get()) : change;
+          if (!(get().locked && 'draft' in part)) setAll(part);
+        };
         const edit = (step: string | null, change: (draft: Draft) => Partial<Draft>) =>
           set(({ draft }) => ({ draft: { ...draft, ...change(draft) }, step }));
         return {
           draft: first,
           typing: null,
           step: null,
+          locked: false,
 
           type: (path, kind, text) => {
             const key = fieldKey(path);
@@ -128,14 +143,22 @@ export const createDraftStore = (first: Draft, now: () => Date = () => new Date(
               job: withRepeats(job, readingId, (repeats) => repeats.filter((_, i) => i !== index)),
               typed: typedAfterRemoval(typed, ['readings', readingId, 'repeats'], index),
             })),
-          open: (job, id) => set({ draft: draftOf(job, id), typing: null, step: null }),
+          take: (draft, steps = { past: [], future: [] }) => {
+            const { temporal: recorder } = store;
+            recorder.getState().pause();
+            setAll({ draft, typing: null, step: null });
+            recorder.getState().resume();
+            recorder.setState({ pastStates: steps.past, futureStates: steps.future });
+            recorded = null;
+          },
+          lock: (locked) => setAll({ locked }),
           undo: () => {
             get().leave();
-            store.temporal.getState().undo();
+            if (!get().locked) store.temporal.getState().undo();
           },
           redo: () => {
             get().leave();
-            store.temporal.getState().redo();
+            if (!get().locked) store.temporal.getState().redo();
           },
         };
       },

@@ -1,5 +1,4 @@
 export { blankJob } from './blank';
-export { browserKeep, type Keep, type KeptJob } from './database';
 export { type Demo, demos, firstDemo } from './demos';
 export { download } from './download';
 export type { Draft, DraftFixture, DraftJob, DraftReading, DraftReadingOf } from './draft';
@@ -7,10 +6,23 @@ export type { DraftState } from './draft-store';
 export { type EntryKind, fieldFault } from './entry';
 export { historyAt } from './history';
 export { jobFileName, jobText } from './job-text';
+export {
+  browserKeep,
+  type Keep,
+  type KeptJob,
+  type KeptPhoto,
+  memoryKeep,
+  openKeep,
+  StorageFault,
+  type StorageTrouble,
+} from './keep';
 export { type FieldPath, fieldKey, valueAt } from './path';
+export { type AddedPhoto, type Photo, type Photos, photosIn } from './photos';
 export { stockPlanner } from './plan-stock';
 export { surveyPlanner } from './plan-survey';
 export { SessionProvider, useDraft, useHistory, useSession, useSessionState } from './react';
 export { openSession, type Session, type SessionState } from './session';
+export { type Done, deletedFor, found, type JobSummary, type Shelf, type ShelvedJob } from './shelf';
 export { solveInWorker } from './solve-in-worker';
+export { browserTabs, onlyTab, type TabListener, type Tabs } from './tabs';
 export { type SetAside, usable } from './usable';

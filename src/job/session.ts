@@ -1,10 +1,14 @@
 import { createStore } from 'zustand/vanilla';
 import { type Fault, type Job, parseJobText, type Result } from '../core';
-import type { Keep } from './database';
 import { draftOf } from './draft';
 import { createDraftStore } from './draft-store';
+import { InHand } from './in-hand';
+import { type Keep, type KeptJob, StorageFault, type StorageTrouble } from './keep';
 import { keptDraft } from './kept-draft';
 import { latestOnly } from './latest-only';
+import { photosIn } from './photos';
+import { type Shelf, shelfOf } from './shelf';
+import { onlyTab, type Tabs } from './tabs';
 import { type SetAside, usable } from './usable';
 
 export interface SessionState {
@@ -19,6 +23,12 @@ export interface SessionState {
   /** a file that could not be opened, and why */
   badFile: { name: string; faults: Fault[] } | null;
   keeping: 'kept' | 'writing' | 'not-kept';
+  /** why the job is not kept; null where it is */
+  trouble: StorageTrouble | null;
+  /** another page edits this job; it is shown here as it is there */
+  elsewhere: boolean;
+  /** goes up when the list of jobs may have changed */
+  listed: number;
   /** a sentence to tell once */
   notice: string | null;
 }
@@ -26,13 +36,23 @@ export interface SessionState {
 export interface SessionParts {
   solve(job: Job): Promise<Result>;
   keep: Keep;
+  /** why nothing outlives this page, where that is known from the start */
+  trouble?: StorageTrouble | null;
+  tabs?: Tabs;
   /** the job that a first visit opens on */
   first: Job;
   newId?: () => string;
 }
 
 /** A visit: the draft in hand, its result worked out as it changes, and each change kept. */
-export async function openSession({ solve, keep, first, newId = () => crypto.randomUUID() }: SessionParts) {
+export async function openSession({
+  solve,
+  keep,
+  trouble = null,
+  tabs = onlyTab,
+  first,
+  newId = () => crypto.randomUUID(),
+}: SessionParts) {
   const state = createStore<SessionState>()(() => ({
     result: null,
     solved: null,
@@ -40,11 +60,17 @@ export async function openSession({ solve, keep, first, newId = () => crypto.ran
     failure: null,
     setAside: [],
     badFile: null,
-    keeping: 'kept',
+    keeping: trouble === null ? 'kept' : 'not-kept',
+    trouble,
+    elsewhere: false,
+    listed: 0,
     notice: null,
   }));
   const { setState } = state;
-  const draftStore = createDraftStore((await restore(keep, setState)) ?? draftOf(first, newId()));
+  const { record, notice, readTrouble } = await restore(keep);
+  if (notice !== null) setState({ notice });
+  const restored = record === null ? null : keptDraft(record.draft);
+  const draftStore = createDraftStore(restored ?? draftOf(first, newId()));
 
   const requestSolve = latestOnly(solve, {
     done: (solved, result) => setState({ result, solved, failure: null, working: latestJob !== solved }),
@@ -72,39 +98,55 @@ export async function openSession({ solve, keep, first, newId = () => crypto.ran
     requestSolve(understood.job);
   };
 
-  const requestKeep = latestOnly(keep.put, {
-    done: () => setState({ keeping: 'kept' }),
-    failed: () => setState({ keeping: 'not-kept' }),
+  const inHand = new InHand({
+    keep,
+    tabs,
+    store: draftStore,
+    newId,
+    report: {
+      // Kept in memory alone is not kept.
+      keeping: (keeping) => {
+        if (trouble !== null) return;
+        if (keeping === 'kept') setState({ keeping, trouble: null });
+        else if (state.getState().keeping === 'kept') setState({ keeping });
+      },
+      trouble: (now) => setState({ keeping: 'not-kept', trouble: trouble ?? now }),
+      elsewhere: (elsewhere) => setState({ elsewhere }),
+      tell: (notice) => setState({ notice }),
+      listed: () => setState(({ listed }) => ({ listed: listed + 1 })),
+    },
   });
   draftStore.subscribe((now, before) => {
-    if (now.draft !== before.draft) {
-      if (state.getState().keeping === 'kept') setState({ keeping: 'writing' });
-      if (state.getState().notice !== null) setState({ notice: null });
-      requestKeep({ id: now.draft.id, draft: now.draft, changedAt: Date.now() });
-    }
-    if (now.draft !== before.draft || now.typing !== before.typing) follow();
+    const changed = now.draft !== before.draft;
+    if (changed && now.draft.id === before.draft.id && state.getState().notice !== null) setState({ notice: null });
+    if (changed || now.typing !== before.typing) follow();
   });
+  await inHand.startWith(draftStore.getState().draft, restored && record);
+  if (readTrouble !== null) setState({ keeping: 'not-kept', trouble: trouble ?? readTrouble });
   follow();
 
+  const take = (job: Job, name: string, untouched: boolean) => {
+    setState({ badFile: null });
+    const done = inHand.takeNew(draftOf(job, newId()), untouched);
+    setState({ notice: `Opened ${name}.` });
+    return done;
+  };
+  const shelf: Shelf = shelfOf({ keep, tabs, inHand, draft: draftStore, first, newId, setState });
   return {
     draft: draftStore,
     state,
-    openJob: (job: Job) => {
-      const earlier = draftStore.getState().draft.job.name;
-      draftStore.getState().open(job, newId());
-      setState({ badFile: null, notice: `Opened ${job.name}. Undo brings ${earlier} back.` });
-    },
+    shelf,
+    photos: photosIn(keep),
+    /** Takes up a demo or an empty job, which is kept as soon as it is changed. */
+    openJob: (job: Job) => take(job, job.name, true),
     /** Opens the text of a job file; a faulty one leaves the job in hand as it is and lists its faults. */
     openText: (name: string, text: string) => {
       const parsed = parseJobText(text);
-      if (!parsed.ok) {
-        setState({ badFile: { name, faults: parsed.faults } });
-        return;
-      }
-      const earlier = draftStore.getState().draft.job.name;
-      draftStore.getState().open(parsed.job, newId());
-      setState({ badFile: null, notice: `Opened ${name}. Undo brings ${earlier} back.` });
+      if (parsed.ok) void take(parsed.job, name, false);
+      else setState({ badFile: { name, faults: parsed.faults } });
     },
+    /** Gets the job from the page that edits it. */
+    editHere: () => inHand.takeOver(),
     dismissBadFile: () => setState({ badFile: null }),
     tell: (notice: string) => setState({ notice }),
     dismissNotice: () => setState({ notice: null }),
@@ -113,20 +155,20 @@ export async function openSession({ solve, keep, first, newId = () => crypto.ran
 
 export type Session = Awaited<ReturnType<typeof openSession>>;
 
-async function restore(keep: Keep, setState: (part: Partial<SessionState>) => void) {
+interface Restored {
+  record: KeptJob | null;
+  notice: string | null;
+  readTrouble: StorageTrouble | null;
+}
+
+async function restore(keep: Keep): Promise<Restored> {
   try {
-    const record = await keep.current();
-    if (record === undefined) return null;
-    const draft = keptDraft(record.draft);
-    if (draft === null) {
-      setState({
-        notice:
-          'The job from your last visit was kept by another version and cannot be shown here. It stays stored as it is.',
-      });
-    }
-    return draft;
-  } catch {
-    setState({ keeping: 'not-kept' });
-    return null;
+    const record = (await keep.current()) ?? null;
+    if (record === null || keptDraft(record.draft) !== null) return { record, notice: null, readTrouble: null };
+    const notice =
+      'The job from your last visit was kept by another version and cannot be shown here. It stays stored as it is.';
+    return { record: null, notice, readTrouble: null };
+  } catch (error) {
+    return { record: null, notice: null, readTrouble: StorageFault.of(error).trouble };
   }
 }

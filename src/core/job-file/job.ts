@@ -151,6 +151,8 @@ export const jobSchema = z.strictObject({
   format: z.literal('nookwright-job'),
   version: z.literal(1),
   name: lineText(200).default('Untitled job'),
+  /** where the alcove is, as the person would find the job again */
+  place: lineText(200).optional(),
   display: z.enum(['in', 'mm']).default('in'),
   levelAboveFloor: millimetres(100, 3000).default(1250),
   instruments: instruments.default({}),

@@ -85,7 +85,7 @@ describe('undo and redo', () => {
     expect(at(value)).toBe(752.5);
   });
 
-  it('brings back unread text, a removed reading and the job before another was opened', () => {
+  it('brings back unread text and a removed reading', () => {
     const { at, edit } = open();
     edit().type(value, 'length', 'twen');
     edit().leave();
@@ -94,10 +94,38 @@ describe('undo and redo', () => {
     expect(edit().draft.typed).toEqual({});
     edit().undo();
     expect(edit().draft.typed[fieldKey(value)]).toBe('twen');
-    edit().open({ ...testJob(), name: 'Another' }, 'two');
+  });
+
+  it('belongs to one job: another has its own steps, and gets back those it had', () => {
+    const { store, edit } = open();
+    edit().write(['name'], 'Mine');
+    edit().leave();
+    const { pastStates: past, futureStates: future } = store.temporal.getState();
+    const mine = edit().draft;
+    edit().take({ ...mine, id: 'two', job: { ...mine.job, name: 'Another' } });
+    edit().undo();
     expect(edit().draft).toMatchObject({ id: 'two', job: { name: 'Another' } });
+    edit().take(mine, { past, future });
     edit().undo();
     expect(edit().draft).toMatchObject({ id: 'one', job: { name: 'Test alcove' } });
+    edit().redo();
+    expect(edit().draft.job.name).toBe('Mine');
+  });
+
+  it('changes nothing while it is locked', () => {
+    const { edit } = open();
+    edit().write(['name'], 'Mine');
+    edit().leave();
+    edit().lock(true);
+    const { draft } = edit();
+    edit().type(value, 'length', '700');
+    edit().leave();
+    edit().remove('readings', 'r1');
+    edit().undo();
+    expect(edit().draft).toBe(draft);
+    edit().lock(false);
+    edit().undo();
+    expect(edit().draft.job.name).toBe('Test alcove');
   });
 
   it('writes a name in one step and each choice in its own', () => {

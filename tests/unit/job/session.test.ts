@@ -1,18 +1,16 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
 import { type Job, type Result, solve } from '../../../src/core';
-import { browserKeep, fieldKey, jobText, type Keep, openSession } from '../../../src/job';
+import { browserKeep, fieldKey, jobText, type Keep, memoryKeep, openSession } from '../../../src/job';
 import { testJob } from './testJob';
 
 let databases = 0;
 const freshKeep = () => browserKeep(`test-${++databases}`);
-const noKeep: Keep = {
-  current: () => Promise.reject(new Error('blocked')),
-  put: () => Promise.reject(new Error('blocked')),
-};
+const blocked = () => Promise.reject(new Error('blocked'));
+const noKeep: Keep = { ...memoryKeep(), current: blocked, put: blocked, makeCurrent: blocked };
 const solved = async (job: Job) => ({ name: job.name, readings: job.readings.length }) as unknown as Result;
-const open = (keep: Keep = freshKeep(), work: (job: Job) => Promise<Result> = solved) =>
-  openSession({ solve: work, keep, first: testJob() });
+const open = async (keep: Keep | Promise<Keep> = freshKeep(), work: (job: Job) => Promise<Result> = solved) =>
+  openSession({ solve: work, keep: await keep, first: testJob() });
 
 describe('the result', () => {
   it('follows the draft', async () => {
@@ -52,7 +50,7 @@ describe('the result', () => {
 
 describe('keeping', () => {
   it('brings everything back on the next visit, unread text too', async () => {
-    const keep = freshKeep();
+    const keep = await freshKeep();
     const first = await open(keep);
     first.draft.getState().type(['readings', 'r1', 'value'], 'length', '29 3/');
     first.draft.getState().leave();
@@ -64,16 +62,25 @@ describe('keeping', () => {
     expect(second.state.getState().setAside.map(({ id }) => id)).toEqual(['r1', 'r4']);
   });
 
-  it('makes an opened job the current one, and the earlier one again after undo', async () => {
-    const keep = freshKeep();
+  it('makes an opened job the current one, and keeps the earlier one beside it', async () => {
+    const keep = await freshKeep();
     const { draft, state, openJob } = await open(keep);
     draft.getState().write(['name'], 'Mine');
     const { id } = draft.getState().draft;
-    openJob({ ...testJob(), name: 'Other' });
+    await openJob({ ...testJob(), name: 'Other' });
     await expect.poll(() => state.getState().keeping).toBe('kept');
     expect((await keep.current())?.draft).toMatchObject({ job: { name: 'Other' } });
     draft.getState().undo();
-    await expect.poll(async () => (await keep.current())?.id).toBe(id);
+    expect(draft.getState().draft.job.name).toBe('Other');
+    expect((await keep.job(id))?.draft).toMatchObject({ job: { name: 'Mine' } });
+  });
+
+  it('does not collect demos in which nothing was changed', async () => {
+    const keep = await freshKeep();
+    const { openJob } = await open(keep);
+    await openJob({ ...testJob(), name: 'Second' });
+    await openJob({ ...testJob(), name: 'Third' });
+    expect((await keep.jobs()).map(({ draft }) => (draft as { job: Job }).job.name)).toEqual(['Third']);
   });
 
   it('goes on without storage and says so', async () => {
@@ -85,13 +92,14 @@ describe('keeping', () => {
   });
 
   it('leaves a record that it does not understand as it is', async () => {
-    const keep = freshKeep();
-    const strange = { id: 'old', draft: { id: 'old', job: { readings: 'many' } }, changedAt: 0 };
+    const keep = await freshKeep();
+    const strange = { id: 'old', draft: { id: 'old', job: { readings: 'many' } }, changedAt: 0, revision: 0 };
     await keep.put(strange);
+    await keep.makeCurrent('old');
     const { draft, state } = await open(keep);
     expect(draft.getState().draft.job.name).toBe('Test alcove');
     expect(state.getState().notice).toMatch(/another version/);
-    expect(await keep.current()).toEqual(strange);
+    expect(await keep.job('old')).toEqual({ ...strange, revision: 1 });
   });
 });
 

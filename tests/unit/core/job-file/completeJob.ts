@@ -5,6 +5,7 @@ export const completeJob = (): JobInput => ({
   format: 'nookwright-job',
   version: 1,
   name: 'Fenholt 3',
+  place: '14 Kiln Lane, upstairs bath',
   display: 'mm',
   levelAboveFloor: 1240,
   instruments: {

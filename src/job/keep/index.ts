@@ -1,0 +1,5 @@
+export { browserKeep } from './database';
+export type { Keep, KeptJob, KeptPhoto } from './keep';
+export { memoryKeep } from './memory';
+export { type OpenedKeep, openKeep } from './open-keep';
+export { StorageFault, type StorageTrouble } from './storage-fault';

@@ -1,0 +1,1 @@
+export { type AddedPhoto, type Photo, type Photos, photosIn } from './photos';
