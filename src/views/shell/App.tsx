@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { type Session, SessionProvider } from '../../job';
+import { type Session, SessionProvider, useDraft, useSessionState } from '../../job';
 import { Bench } from '../bench';
 import { type Place, usePlace } from '../place';
 import { Site } from '../site';
@@ -22,6 +22,8 @@ export function App({ session }: { session: Session }) {
 
 function Shell() {
   const place = usePlace();
+  const id = useDraft(({ draft }) => draft.id);
+  const elsewhere = useSessionState((state) => state.elsewhere);
   const main = useRef<HTMLElement>(null);
   useUndoKeys();
   useEffect(() => {
@@ -36,9 +38,11 @@ function Shell() {
       <TopBar />
       <Notices />
       <main ref={main} tabIndex={-1} className={styles.main}>
-        {place.name === 'site' && <Site part={place.part} />}
-        {place.name === 'bench' && <Bench panel={place.panel} />}
-        {place.name === 'van' && <Van part={place.part} />}
+        <div key={id} inert={elsewhere}>
+          {place.name === 'site' && <Site part={place.part} />}
+          {place.name === 'bench' && <Bench panel={place.panel} />}
+          {place.name === 'van' && <Van part={place.part} />}
+        </div>
       </main>
     </>
   );

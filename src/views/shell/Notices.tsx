@@ -1,5 +1,6 @@
 import { useSession, useSessionState } from '../../job';
 import { Callout } from '../parts';
+import { ElsewhereNotice, KeepNotice } from './KeepNotice';
 import styles from './shell.module.css';
 
 const faultsShown = 30;
@@ -7,10 +8,11 @@ const faultsShown = 30;
 /** What the app has to tell about files, storage and the model, above whatever place one is in. */
 export function Notices() {
   const session = useSession();
-  const { badFile, failure, keeping, notice } = useSessionState((state) => state);
+  const { badFile, failure, notice } = useSessionState((state) => state);
   return (
     <div className={styles.notices}>
       <div aria-live="polite">
+        <ElsewhereNotice />
         {notice !== null && (
           <Callout weight="plain">
             <div className={styles.notice}>
@@ -28,14 +30,7 @@ export function Notices() {
             <p>{failure}</p>
           </Callout>
         )}
-        {keeping === 'not-kept' && (
-          <Callout weight="warn">
-            <p>
-              This browser is not keeping the job between visits (its storage is blocked or full). Save it as a job file
-              before you close the page.
-            </p>
-          </Callout>
-        )}
+        <KeepNotice />
         {badFile !== null && (
           <Callout weight="bad">
             <h2>{badFile.name} was not opened</h2>

@@ -1,5 +1,5 @@
 import type { DisplayUnit } from '../../core';
-import { useDraft, useHistory, useSession } from '../../job';
+import { useDraft, useHistory, useSession, useSessionState } from '../../job';
 import { Segments } from '../parts';
 import { JobMenu } from './JobMenu';
 import { Mark } from './Mark';
@@ -15,6 +15,7 @@ const units: readonly (readonly [DisplayUnit, string])[] = [
 export function TopBar() {
   const name = useDraft(({ draft }) => draft.job.name);
   const unit = useDraft(({ draft }) => draft.job.display);
+  const elsewhere = useSessionState((state) => state.elsewhere);
   const { past, future } = useHistory();
   const { write, choose, leave, undo, redo } = useSession().draft.getState();
   return (
@@ -27,6 +28,7 @@ export function TopBar() {
         className={styles.jobName}
         aria-label="Name of the job"
         value={name}
+        readOnly={elsewhere}
         maxLength={200}
         autoComplete="off"
         size={Math.max(12, name.length)}
@@ -35,11 +37,11 @@ export function TopBar() {
       />
       <Places />
       <div className={styles.tools}>
-        <button type="button" aria-label="Undo" disabled={past === 0} onClick={undo}>
+        <button type="button" aria-label="Undo" disabled={elsewhere || past === 0} onClick={undo}>
           <span aria-hidden="true">↶</span>
           <span className={styles.word}>Undo</span>
         </button>
-        <button type="button" aria-label="Redo" disabled={future === 0} onClick={redo}>
+        <button type="button" aria-label="Redo" disabled={elsewhere || future === 0} onClick={redo}>
           <span aria-hidden="true">↷</span>
           <span className={styles.word}>Redo</span>
         </button>

@@ -1,0 +1,41 @@
+import type { StorageTrouble } from '../../job';
+import { useSession, useSessionState } from '../../job';
+import { Callout } from '../parts';
+import styles from './shell.module.css';
+
+const words: Record<StorageTrouble, string> = {
+  blocked:
+    'This browser gives the page no storage (a private window, or a setting): jobs stay only as long as this page.',
+  full: 'There is no room left on this device: the last changes are not kept yet. Make room, or remove deleted jobs for good.',
+  newer: 'A newer version keeps the jobs now, and what this page changes is not kept. Load the page again.',
+  held: 'Another page of an older version holds the jobs: what this page changes is not kept. Close the other page and load this one again.',
+  failed: 'The browser did not keep the last changes.',
+};
+
+/** Where the job stands between this page, storage and other pages; nothing where all is well. */
+export function KeepNotice() {
+  const trouble = useSessionState((state) => state.trouble);
+  if (trouble === null) return null;
+  return (
+    <Callout weight="warn">
+      <p>{words[trouble]} Save the job as a file before you close the page.</p>
+    </Callout>
+  );
+}
+
+/** Tells that another page edits the job, and gets it from there. */
+export function ElsewhereNotice() {
+  const { editHere } = useSession();
+  const elsewhere = useSessionState((state) => state.elsewhere);
+  if (!elsewhere) return null;
+  return (
+    <Callout weight="plain">
+      <div className={styles.notice}>
+        <p>This job is being edited in another tab. What is entered there shows here; nothing can be changed here.</p>
+        <button type="button" onClick={() => void editHere()}>
+          Edit here
+        </button>
+      </div>
+    </Callout>
+  );
+}
