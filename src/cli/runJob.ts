@@ -1,20 +1,26 @@
 import { readFile } from 'node:fs/promises';
 import { formatLength, type Job, type Problem, parseJobText, solve } from '../core';
-import { jobFiles } from '../output';
+import { dryFitFault, dryFitWords, jobFiles } from '../output';
 import { parseArguments } from './arguments';
 import { fontsFromDisk } from './fonts';
 import { withStock } from './withStock';
 import { writeFolder } from './writeFolder';
 
-/** What the headless run prints, and the process's exit status: 0 done, 1 files could not be written, 2 bad call or bad file. */
+/**
+ * What the headless run prints, and the process's exit status: 0 done, 1 files could not be written, 2 bad call or bad
+ * file, 3 a template does not fit the alcove it was made for.
+ */
 export interface Outcome {
-  status: 0 | 1 | 2;
+  status: 0 | 1 | 2 | 3;
   out: string[];
   err: string[];
 }
 
-/** The headless run: a job file in, every file of the job out. Bad input is told, never thrown. */
-export async function runJob(words: string[]): Promise<Outcome> {
+/**
+ * The headless run: a job file in, every file of the job out. Bad input is told, never thrown.
+ * @param make what makes the files
+ */
+export async function runJob(words: string[], make: typeof jobFiles = jobFiles): Promise<Outcome> {
   const call = parseArguments(words);
   if (!call.ok) return { status: 2, out: [], err: [call.message] };
   const { job: path, out: folder, paper, up } = call.arguments;
@@ -33,10 +39,12 @@ export async function runJob(words: string[]): Promise<Outcome> {
     };
   const { job } = parsed;
   const result = await withStock(solve(job), job);
-  const files = await jobFiles(job, result, await fontsFromDisk(), {
+  const { files, dryFit } = await make(job, result, await fontsFromDisk(), {
     ...(paper && { paper }),
     ...(up && { view: up }),
   });
+  const misfit = dryFitFault(dryFit, job, result);
+  if (misfit !== null) return { status: 3, out: [], err: [`${oneLine(misfit)} Nothing was written.`] };
   try {
     await writeFolder(folder, files);
   } catch (error) {
@@ -51,6 +59,7 @@ export async function runJob(words: string[]): Promise<Outcome> {
     err: [],
     out: [
       ...result.problems.map((problem) => problemLine(problem, job)),
+      oneLine(dryFitWords(dryFit, job, result)),
       `${files.size} files written to ${oneLine(folder)}`,
     ],
   };

@@ -10,6 +10,15 @@ export type {
 } from './adjust';
 export { applyChoice, type Hiding, type HidingPair, hidingOf, hidingPairs } from './choice';
 export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport } from './diagnose';
+export {
+  DRY_FIT_TOLERANCE,
+  type DryFit,
+  dryFit,
+  type EdgeFit,
+  type FlatTemplate,
+  type PieceFit,
+  type ReadBack,
+} from './dry-fit';
 export * from './job-file';
 export {
   type Column,

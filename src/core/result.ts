@@ -1,5 +1,6 @@
 import type { AdjustmentReport } from './adjust';
 import type { FrontReport } from './diagnose';
+import type { DryFit } from './dry-fit';
 import type { Side, WallName } from './job-file';
 import type { SheetLayout, StockPlan } from './layout';
 import type { Materials } from './materials';
@@ -27,4 +28,6 @@ export interface Result {
   materials: Materials;
   sequence: SequenceStep[];
   problems: Problem[];
+  /** there once the templates' files have been made and read back */
+  dryFit?: DryFit;
 }

@@ -14,15 +14,20 @@ export {
   templateShapes,
   type View,
 } from './drawing';
-export { fieldSheetPdf, type JobFilesOptions, jobDrawings, jobFiles, jobPackPdf, pieceDrawings } from './jobFiles';
+export { dryFitOf, readTemplate } from './dryFit';
+export { jobDrawings, pieceDrawings } from './jobDrawings';
+export { dryFitted, fieldSheetPdf, type JobFilesOptions, jobFiles, jobPackPdf } from './jobFiles';
 export type { OutputFonts } from './outputFonts';
 export type { PaperName } from './pdf';
 export { resultJson } from './resultJson';
 export { amountText, shoppingListCsv } from './shoppingList';
 export { panelDxf, panelSvg, pieceDxf, pieceSvg } from './template';
+export { type TemplateFiles, templateFiles } from './templateFiles';
 export {
   capital,
   dayWords,
+  dryFitFault,
+  dryFitWords,
   durationWords,
   fillerWords,
   hidingWords,

@@ -1,4 +1,5 @@
 import {
+  flatAxes,
   type PanelDrawing,
   type PieceDrawing,
   pieceShapes,
@@ -14,7 +15,7 @@ export const TEMPLATE_TEXT = 16;
 
 /** A panel's template as an SVG file in millimetres. */
 export function panelSvg(drawing: PanelDrawing): string {
-  return svgText(templateShapes(drawing, { size: TEMPLATE_TEXT, notes: true }), {
+  return svgText(panelFileShapes(drawing), {
     title: `${drawing.title}: cut template`,
     description: [drawing.statement, ...templateNotes(drawing)].join(' '),
   });
@@ -23,8 +24,13 @@ export function panelSvg(drawing: PanelDrawing): string {
 /** A panel's template as a DXF file in millimetres. */
 export async function panelDxf(drawing: PanelDrawing): Promise<string> {
   const { dxfText } = await import('./dxf');
-  return dxfText(templateShapes(drawing, { size: TEMPLATE_TEXT, notes: true }));
+  return dxfText(panelFileShapes(drawing));
 }
+
+const panelFileShapes = (drawing: PanelDrawing): Shape[] => [
+  ...templateShapes(drawing, { size: TEMPLATE_TEXT, notes: true }),
+  ...flatAxes(drawing),
+];
 
 /** A piece's template as an SVG file in millimetres. */
 export function pieceSvg(drawing: PieceDrawing): string {
@@ -47,5 +53,5 @@ const LARGEST_TEXT = 12;
 function pieceFileShapes(drawing: PieceDrawing): Shape[] {
   const { left, right, bottom, top } = drawing.bounds;
   const size = Math.min(LARGEST_TEXT, Math.max(LEAST_TEXT, Math.sqrt((right - left) * (top - bottom)) / 25));
-  return pieceShapes(drawing, { size, notes: true, rowWidth: 60 * size });
+  return [...pieceShapes(drawing, { size, notes: true, rowWidth: 60 * size }), ...flatAxes(drawing)];
 }

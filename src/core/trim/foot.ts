@@ -3,7 +3,7 @@ import type { Side } from '../job-file';
 import { type ApronPoint, apronLine, farthestOut } from '../leg';
 import { contourKinks, sampleEdge } from '../panel';
 import { endOfStrip, overRimBy, type WallStrip } from '../piece';
-import type { TrimSite } from './site';
+import type { TrimLines, TrimSite } from './site';
 
 /** A strip beside the tub narrower than this is left off, mm (common practice, no source). */
 const LEAST_FOOT = 8;
@@ -30,7 +30,7 @@ export function footLine(site: TrimSite, side: Side, strip: WallStrip, inner: nu
   const onRim = (u: number): Dual =>
     endOfStrip(strip, 'v', u, depths, overRimBy(alcove, rim, fit.rimJoint), 1, alcove.rim.value(0, u));
   const apron = apronLine(alcove, job, side, [site.panelFace, site.panelFace + trim.thickness]);
-  const onFloor = trim.foot === 'floor' && outer - farthestOut(apron) - fit.rimJoint >= LEAST_FOOT;
+  const onFloor = goesToFloor(site, apron, outer);
 
   const edge = onFloor ? Math.min(rim.width + fit.rimJoint, outer) : outer;
   const overRim =
@@ -52,6 +52,10 @@ export function footLine(site: TrimSite, side: Side, strip: WallStrip, inner: nu
   };
 }
 
+/** Whether a vertical that ends at `outer` goes on beside the apron down to the floor. */
+export const goesToFloor = ({ job, trim }: TrimLines, apron: readonly ApronPoint[], outer: number): boolean =>
+  trim.foot === 'floor' && outer - farthestOut(apron) - job.fit.rimJoint >= LEAST_FOOT;
+
 /** Down the apron to the floor, never inside the strip's inner edge. */
 function besideApron(
   apron: readonly ApronPoint[],
@@ -61,16 +65,27 @@ function besideApron(
   sd: number,
 ): FootPoint[] {
   const [first, ...rest] = apron;
-  const start = first!.z + joint;
-  const line = rest.flatMap(({ z, y }): FootPoint[] =>
-    y.value > floor ? [{ u: Math.max(inner, z + joint), v: y.value, sd }] : [],
-  );
+  const leans = rest[0] !== undefined && rest[0].z !== first!.z;
   const above = apron.findLast(({ y }) => y.value > floor) ?? first!;
   const below = apron.find(({ y }) => y.value <= floor) ?? above;
   const share = above === below ? 0 : (above.y.value - floor) / (above.y.value - below.y.value);
-  const last = above.z + share * (below.z - above.z) + joint;
-  const foot: FootPoint = { u: Math.max(inner, last), v: floor, sd };
-  return inner >= start && line.every(({ u }) => u === inner) ? [{ ...foot, u: inner }] : [...line, foot];
+  const line = (leans ? apron : rest).flatMap(({ z, y }): FootPoint[] =>
+    y.value > floor ? [{ u: z + joint, v: y.value, sd }] : [],
+  );
+  const down = notInside([...line, { u: above.z + share * (below.z - above.z) + joint, v: floor, sd }], inner);
+  return first!.z + joint <= inner && down.every(({ u }) => u === inner) ? down.slice(-1) : down;
+}
+
+/** A line with what of it lies inside an upright moved out onto that upright. */
+function notInside(line: readonly FootPoint[], inner: number): FootPoint[] {
+  const moved = line.flatMap((point, i): FootPoint[] => {
+    const before = line[i - 1];
+    const out = { ...point, u: Math.max(inner, point.u) };
+    if (before === undefined || (before.u - inner) * (point.u - inner) >= 0) return [out];
+    const share = (before.u - inner) / (before.u - point.u);
+    return [{ ...point, u: inner, v: before.v + share * (point.v - before.v) }, out];
+  });
+  return moved.filter(({ u }, i) => u > inner || moved[i - 1]?.u !== inner || moved[i + 1]?.u !== inner);
 }
 
 /** Leaves out samples that lie on the straight line between their neighbours to 0.01 mm. */

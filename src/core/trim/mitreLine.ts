@@ -1,4 +1,4 @@
-import type { TrimSite } from './site';
+import type { TrimLines } from './site';
 
 /** The joint in the face between a side top and a vertical, seen from the outer line, half its clearance to each piece. */
 export interface MitreLine {
@@ -9,7 +9,7 @@ export interface MitreLine {
 }
 
 /** Line from where the inner edges of the two pieces cross to where their outer edges do. */
-export function mitreLine({ lowerEdge, upperEdge, verticalWidth, trim }: TrimSite): MitreLine {
+export function mitreLine({ lowerEdge, upperEdge, verticalWidth, trim }: TrimLines): MitreLine {
   const rise = upperEdge - lowerEdge;
   const long = Math.hypot(rise, verticalWidth);
   const half = trim.joint / 2;

@@ -1,7 +1,7 @@
 import { constant, type Dual, larger, shift } from '../dual';
 import type { Side } from '../job-file';
 import { type EdgeAt, frontLine, overRim } from '../panel';
-import { overhangOf, type TrimSite } from './site';
+import { overhangOf, type TrimLines } from './site';
 
 /** The plumb line at which a side's trim ends at the front. */
 export interface OuterLine {
@@ -24,7 +24,7 @@ export interface OuterLine {
  * Plumb line past the front edge of a side's panel and leg where that stands out most: the edge follows the wall, which
  * is seldom plumb.
  */
-export function outerLine(site: TrimSite, side: Side, withLeg: boolean): OuterLine {
+export function outerLine(site: TrimLines, side: Side, withLeg: boolean): OuterLine {
   const { alcove, job, trim } = site;
   const { fit, rim } = job;
   const panelEdge = frontLine(alcove, side, fit.frontSetBack);

@@ -6,12 +6,11 @@ import type { Job, Side, Trim, WallName } from '../job-file';
 import type { Panel } from '../panel';
 import { tapeSd } from '../survey';
 
-/** What every trim piece is fitted to. All mm; distances off a wall are level towards the room. */
-export interface TrimSite {
+/** Lines that trim runs along. All mm; distances off a wall are level towards the room. */
+export interface TrimLines {
   alcove: Alcove;
   job: Job;
   trim: Trim;
-  panels: Record<WallName, Panel>;
   /** off the wall: the panels' back and their face, on which the trim lies */
   panelBack: number;
   panelFace: number;
@@ -21,6 +20,11 @@ export interface TrimSite {
   /** width of a lip, along the outer edge; 0 for a flat strip */
   lipWidth: number;
   verticalWidth: number;
+}
+
+/** What every trim piece is fitted to. */
+export interface TrimSite extends TrimLines {
+  panels: Record<WallName, Panel>;
   /** standard deviation of the floor under the level line */
   floorSd: number;
   sd(quantity: Dual): number;
@@ -30,6 +34,15 @@ export interface TrimSite {
 const LIP_CLEARANCE = 1;
 
 export function trimSite(alcove: Alcove, covariance: Matrix, job: Job, panels: Record<WallName, Panel>): TrimSite {
+  return {
+    ...trimLines(alcove, job),
+    panels,
+    floorSd: tapeSd(job.levelAboveFloor),
+    sd: (quantity) => standardDeviation(quantity, covariance),
+  };
+}
+
+export function trimLines(alcove: Alcove, job: Job): TrimLines {
   const { trim, fit } = job;
   const lipWidth = trim.lip > 0 ? trim.thickness : 0;
   const rise = Math.max(trim.rise, lipWidth > 0 ? lipWidth + LIP_CLEARANCE : 0);
@@ -37,20 +50,17 @@ export function trimSite(alcove: Alcove, covariance: Matrix, job: Job, panels: R
     alcove,
     job,
     trim,
-    panels,
     panelBack: fit.bed,
     panelFace: fit.bed + fit.thickness,
     lowerEdge: fit.top + rise - trim.width,
     upperEdge: fit.top + rise,
     lipWidth,
     verticalWidth: trim.verticalWidth ?? trim.width,
-    floorSd: tapeSd(job.levelAboveFloor),
-    sd: (quantity) => standardDeviation(quantity, covariance),
   };
 }
 
 /** How far the verticals stand past the panel's edge where that stands out most. */
-export const overhangOf = ({ trim, lipWidth }: TrimSite): number =>
+export const overhangOf = ({ trim, lipWidth }: TrimLines): number =>
   Math.max(trim.overhang, lipWidth > 0 ? lipWidth + LIP_CLEARANCE : 0);
 
 export const SIDES: readonly Side[] = ['left', 'right'];

@@ -103,6 +103,8 @@ export interface PanelDrawing {
   /** which side is up, in words */
   statement: string;
   outline: Point[];
+  /** -1 where the sheet's first axis is drawn to the left */
+  sign: 1 | -1;
   sheet: Rectangle;
   /** `31 1/2" × 96"` */
   sheetWords: string;

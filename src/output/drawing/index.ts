@@ -11,6 +11,7 @@ export type {
   View,
 } from './drawing';
 export { panelTitle } from './edgeWords';
+export { flatAxes } from './flatAxes';
 export { geometryShapes, panelShapes } from './geometryShapes';
 export { holeLines, markLines } from './labelLines';
 export { type Lengths, lengthsOf, SCRIBE_BEYOND } from './lengths';

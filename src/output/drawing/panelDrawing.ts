@@ -49,6 +49,7 @@ export function panelDrawing(
     title: panelTitle(panel.name, job),
     statement: viewStatement[view],
     outline,
+    sign: turn.sign,
     sheet,
     strips,
     edges,

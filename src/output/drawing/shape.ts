@@ -37,7 +37,7 @@ export interface Circle {
 /** One line of words; `at` is on the baseline, `size` the font size in mm, `angle` in degrees counter-clockwise. */
 export interface Words {
   kind: 'words';
-  layer: 'text';
+  layer: 'text' | 'axes';
   at: Point;
   text: string;
   size: number;

@@ -15,6 +15,7 @@ const style = `
 .mark{stroke-width:1.2px}
 .sliver{fill:url(#sliver-hatch);stroke:#777;stroke-width:.6px}
 .gap{fill:url(#gap-hatch);stroke:#a12b00}
+.axes text{fill:#005a9c;stroke:none;font-family:"DejaVu Sans Condensed",Arial,sans-serif}
 .text{stroke:#999;stroke-width:.6px}
 .text text{fill:#111;stroke:#fff;stroke-width:3px;paint-order:stroke;font-family:"DejaVu Sans Condensed","Segoe UI",Roboto,"Helvetica Neue",Arial,sans-serif}
 `.trim();

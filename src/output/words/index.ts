@@ -1,4 +1,5 @@
 export { hidingWords } from './choiceWords';
+export { dryFitFault, dryFitWords, misfitText } from './dryFitWords';
 export { fillerWords, inputAmount, jointWidthWords } from './materialWords';
 export { capital, pieceTitle } from './pieceWords';
 export { offcutWords, placedWords, sizeWords } from './sheetWords';

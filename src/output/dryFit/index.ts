@@ -1,0 +1,2 @@
+export { dryFitOf } from './dryFitOf';
+export { readTemplate } from './readTemplate';

@@ -1,0 +1,2 @@
+/** What keeps a template from being read back, as the end of a sentence. */
+export class Unreadable extends Error {}
