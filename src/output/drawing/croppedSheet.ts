@@ -22,7 +22,7 @@ export function croppedSheet({ sheet, bounds, strips }: PanelDrawing, zigzag: nu
 }
 
 /** A straight line with one zigzag at its middle. */
-function breakLine(from: Point, to: Point, size: number): Point[] {
+export function breakLine(from: Point, to: Point, size: number): Point[] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
   const [x, y] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
   const at = (along: number, across: number): Point => [

@@ -23,6 +23,7 @@ export {
   pieceGeometry,
   pieceShapes,
   pieceTemplateNotes,
+  shortened,
 } from './piece';
 export { placeShapes } from './placeShapes';
 export {

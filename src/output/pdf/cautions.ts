@@ -1,4 +1,4 @@
-import type { CutMethod } from '../../core';
+import type { Caution, CutMethod } from '../../core';
 
 /** Common practice of the trades, no source; local codes go before it. */
 export const generalCautions: string[] = [
@@ -25,3 +25,13 @@ export const holeCaution =
 
 export const printCaution =
   'Measure twice: a template is no better than its readings. Try every panel dry before any adhesive.';
+
+export const pieceCautions: Record<Caution, string> = {
+  saw: 'Mitre saw: guard on, piece held against the fence, hands clear, let the blade stop.',
+  knife: 'Knife: sharp blade, straightedge clamped, cut away from the body.',
+  jigsaw: 'Jigsaw: clamp both sides, hands from under the work.',
+  dust: 'Dust: extraction or outdoors, and a respirator rated for it.',
+  adhesive: 'Adhesive: air the room, no flame, gloves.',
+  'thin-piece': 'Thin pieces break and jump: hold them with a push stick or a clamp, never by hand near a blade.',
+  load: 'A shelf is no seat and no grab bar; nothing that a person may lean on hangs from it.',
+};

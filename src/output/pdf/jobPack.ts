@@ -1,5 +1,5 @@
 import type { Job, Result } from '../../core';
-import type { PanelDrawing } from '../drawing';
+import { type PanelDrawing, pieceDrawing } from '../drawing';
 import type { OutputFonts } from '../outputFonts';
 import { cardPage } from './card';
 import { coverPages } from './coverPages';
@@ -35,7 +35,10 @@ export async function jobPack(
   const contents = coverPages(pack, job, result, drawings, 5 + 2 * drawings.length);
   contents.enter('Survey record', surveyPages(pack, job, result));
   for (const drawing of drawings) contents.enter(`${drawing.title}: cut card`, cardPage(pack, drawing));
-  const pieces = piecePages(pack, job, result);
+  const { trim, legs, fillers, shelves } = result.pieces;
+  const view = drawings[0]?.view;
+  const pieceDrawings = [...trim, ...legs, ...fillers, ...shelves].map((piece) => pieceDrawing(piece, job, view));
+  const pieces = piecePages(pack, job, result, pieceDrawings);
   if (pieces !== null) contents.enter('Trim, legs and shelves', pieces);
   const sheets = sheetPages(pack, job, result);
   if (sheets !== null) contents.enter('Sheets', sheets);

@@ -73,5 +73,8 @@ export interface PieceDrawing {
   sizeWords: string;
   /** in sentences, what the dimensions do not tell */
   notes: string[];
+  cautions: Piece['cautions'];
+  /** where the drawing is shortened, across the piece; none in a file */
+  breaks: [Point, Point][];
   bounds: Rectangle;
 }

@@ -47,6 +47,8 @@ export function pieceDrawing(piece: Piece | ShelfPiece, job: Job, view: View = '
     brackets: bracketFeatures(piece, edges, lengths),
     sizeWords: `${fine(along).text} × ${fine(across).text}, ${fine(piece.thickness).text} thick, ${cutFrom(piece)}`,
     notes: pieceNotes(piece, job, lengths),
+    cautions: piece.cautions,
+    breaks: [],
     bounds,
   };
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../../../core';
+import { breakLine } from '../croppedSheet';
 import type { Place } from '../drawing';
 import { LABEL_LINES } from '../labelLines';
 import { noteShapes } from '../noteShapes';
@@ -35,13 +36,22 @@ export function pieceShapes(
  * Lines of a piece's template without any words.
  * @param tick length in mm of the stroke across an edge at a mark
  */
-export function pieceGeometry({ outline, back, lips, edges, tapes, brackets }: PieceDrawing, tick: number): Shape[] {
+export function pieceGeometry(drawing: PieceDrawing, tick: number): Shape[] {
+  const { outline, back, lips, edges, tapes, brackets, breaks } = drawing;
   return [
     ...lips.map((loop) => polygon('lip', loop)),
     ...(back ? [polygon('back', back)] : []),
     ...tapes.flatMap((tape) => (tape.line ? [line('tape', ...tape.line)] : [])),
     ...brackets.flatMap((bracket) => (bracket.line ? [line('datum', ...bracket.line)] : [])),
     polygon('cut', outline),
+    ...breaks.map(
+      ([from, to]): Shape => ({
+        kind: 'polyline',
+        layer: 'sheet',
+        points: breakLine(from, to, 0.8 * tick),
+        closed: false,
+      }),
+    ),
     ...edges.flatMap(({ marks, place }) => marks.map(({ at }) => markTick(place, at, tick))),
   ];
 }
