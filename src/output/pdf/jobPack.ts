@@ -3,6 +3,7 @@ import { type PanelDrawing, pieceDrawing } from '../drawing';
 import type { OutputFonts } from '../outputFonts';
 import { cardPage } from './card';
 import { coverPages } from './coverPages';
+import { dryFitPages } from './dryFitPages';
 import { materialsPages } from './materialsPages';
 import { Pack } from './pack';
 import { type PaperName, papers } from './paper';
@@ -32,7 +33,7 @@ export async function jobPack(
 ): Promise<Uint8Array> {
   const paper = papers[options.paper ?? (job.display === 'in' ? 'letter' : 'a4')];
   const pack = await Pack.open(job.name, paper, fonts);
-  const contents = coverPages(pack, job, result, drawings, 5 + 2 * drawings.length);
+  const contents = coverPages(pack, job, result, drawings, 6 + 2 * drawings.length);
   contents.enter('Survey record', surveyPages(pack, job, result));
   for (const drawing of drawings) contents.enter(`${drawing.title}: cut card`, cardPage(pack, drawing));
   const { trim, legs, fillers, shelves } = result.pieces;
@@ -44,6 +45,8 @@ export async function jobPack(
   if (sheets !== null) contents.enter('Sheets', sheets);
   contents.enter('Materials to buy', materialsPages(pack, job, result));
   contents.enter('Order of work', workPages(pack, job, result));
+  const tried = dryFitPages(pack, job, result);
+  if (tried !== null) contents.enter('Virtual dry fit', tried);
   for (const drawing of drawings) {
     const plan = tilePlan(drawing, paper);
     contents.enter(`${drawing.title}: full-size template`, tileMapPage(pack, drawing, plan));

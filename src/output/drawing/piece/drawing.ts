@@ -23,8 +23,9 @@ export interface PieceEdgeDrawing {
   title: string;
   place: Place;
   method: Piece['edges'][number]['method'];
+  /** `mitre saw, butt`: the tool, and the joint of an end across a strip */
   methodWords: string;
-  /** joint and angles of an end across a strip: `mitre`, `1.2° ±0.1° off square in the face`; none of other edges */
+  /** of an end across a strip: `1.2° ±0.1° in the face, upper edge longer`; none of other edges */
   angles: string[];
   /** from the first mark to the last one */
   path: Point[];

@@ -89,7 +89,7 @@ function edgeOf(edge: PieceEdge, firstNumber: number, { piece, lengths, turn, bo
     title: capital(edge.name),
     place,
     method: edge.method,
-    methodWords: pieceMethodWords[edge.method],
+    methodWords: [pieceMethodWords[edge.method], ...(end ? [end.joint] : [])].join(', '),
     angles: end ? angleLines(end, piece.axis) : [],
     path,
     marks,

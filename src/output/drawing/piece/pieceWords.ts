@@ -43,13 +43,10 @@ export function placeWords({ kind, wall }: Pick<Piece, 'kind' | 'wall'>, id: str
   return words[kind];
 }
 
-/** Joint and angles of an end across a strip, a line each. */
-export function angleLines({ joint, mitre, bevel }: PieceEnd, axis: Piece['axis']): string[] {
+/** Angles of an end across a strip, a line each. */
+export function angleLines({ mitre, bevel }: PieceEnd, axis: Piece['axis']): string[] {
   const edges: [string, string] = axis === 'x' ? ['upper edge', 'lower edge'] : ['front edge', 'rear edge'];
-  return [
-    `${joint}; ${angleWords('in the face', mitre, edges)}`,
-    angleWords('through the thickness', bevel, ['back', 'face']),
-  ];
+  return [angleWords('in the face', mitre, edges), angleWords('through it', bevel, ['back', 'face'])];
 }
 
 /** An angle less than this is cut square, degrees. */

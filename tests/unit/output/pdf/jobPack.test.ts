@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Point } from '../../../../src/core';
-import { jobDrawings, jobPackPdf, type OutputFonts, type PanelDrawing } from '../../../../src/output';
+import { jobDrawings, jobPackPdf, type OutputFonts, type PanelDrawing, pieceDrawing } from '../../../../src/output';
 import { papers } from '../../../../src/output/pdf';
 import { printedCount, tilePlan } from '../../../../src/output/pdf/tilePlan';
 import { fixtureJob, fixtureResult } from '../fixture';
@@ -9,6 +9,8 @@ import { type PaintedPath, type ReadPage, readPdf, testFonts } from './readPdf';
 const job = fixtureJob();
 const result = fixtureResult();
 const drawings = jobDrawings(job, result);
+const { trim, legs, shelves, fillers } = result.pieces;
+const pieces = [...trim, ...legs, ...shelves, ...fillers].map((piece) => pieceDrawing(piece, job));
 let fonts: OutputFonts;
 let pages: ReadPage[];
 
@@ -32,7 +34,7 @@ describe('pages of a job pack', () => {
   it('come as cover, survey record, cut cards, then map and tiles of each panel', () => {
     const titles = pages.flatMap(({ text }) => /^.*?(?:cut card|full-size template)/.exec(text)?.[0] ?? []);
     expect(titles.filter((title) => !title.startsWith(job.name))).toEqual([
-      ...drawings.map(({ title }) => `${title}: cut card`),
+      ...[...drawings, ...pieces].map(({ title }) => `${title}: cut card`),
       ...drawings.map(({ title }) => `${title}: full-size template`),
     ]);
     expect(pages[0]!.text).toMatch(new RegExp(`^${job.name}`));

@@ -73,9 +73,9 @@ describe('pieceDrawing', () => {
   it('tells joints and angles of ends, notches, tape and bracket lines', () => {
     const of = (id: string) => pieceDrawing(butted.find((piece) => piece.id === id)!, job);
     const top = of('trim.top');
-    expect(top.edges.map(({ name, angles }) => [name, angles[0]!.split(';')[0]])).toEqual([
-      ['left end', 'butt'],
-      ['right end', 'butt'],
+    expect(top.edges.map(({ name, methodWords }) => [name, methodWords])).toEqual([
+      ['left end', 'mitre saw, butt'],
+      ['right end', 'mitre saw, butt'],
     ]);
     const piece = butted.find(({ id }) => id === 'trim.top')!;
     expect(top.notches.map(({ place, lines }) => [place, lines[0]])).toEqual([
