@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { heightOf, restingPlane, type Sample } from '../../../../src/core/panel/restingPlane';
+import { heightOf, restingPlane, type Sample } from '../../../../src/core/contact/restingPlane';
 
 const SIZE = 4;
 const CENTRE = [1.5013, 1.4971] as const;
