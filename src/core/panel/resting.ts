@@ -1,7 +1,7 @@
+import { heightOf, restingPlane, type Sample } from '../contact';
 import { gridOver, type Region } from '../flatten';
 import type { WallName } from '../job-file';
 import type { Surface } from '../surface';
-import { heightOf, restingPlane, type Sample } from '../contact';
 
 /** A wall's height field turned so that growing means towards the room. */
 export const intoRoom = (surface: Surface, wall: WallName) => {
