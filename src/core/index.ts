@@ -35,7 +35,7 @@ export {
 } from './layout';
 export { splitContour } from './leg';
 export * from './length';
-export { CARTRIDGES, type Joint, type MaterialLine, type Materials } from './materials';
+export { type AdhesiveLayout, CARTRIDGES, type Joint, type MaterialLine, type Materials } from './materials';
 export type {
   CutMethod,
   EdgeName,

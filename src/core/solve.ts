@@ -31,7 +31,7 @@ export function solve(job: Job): Result {
   const panels = { back: fit('back'), left: fit('left'), right: fit('right') };
   const { pieces, layout, problems: pieceProblems } = fitPieces(alcove, adjustment.covariance, job, panels);
   problems.push(...pieceProblems);
-  const bought = materialsFor(alcove, job, panels);
+  const bought = materialsFor(alcove, job, { panels, ...pieces, layout });
   problems.push(...bought.problems);
   const report = adjustmentReport(adjustment, job);
   return {

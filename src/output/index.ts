@@ -15,8 +15,9 @@ export {
   type View,
 } from './drawing';
 export { dryFitOf, readTemplate } from './dryFit';
+export { adhesiveFigure, type Figure, jointFigure, paints } from './figure';
 export { jobDrawings, pieceDrawings } from './jobDrawings';
-export { dryFitted, fieldSheetPdf, type JobFilesOptions, jobFiles, jobPackPdf } from './jobFiles';
+export { checklistPdf, dryFitted, fieldSheetPdf, type JobFilesOptions, jobFiles, jobPackPdf } from './jobFiles';
 export type { OutputFonts } from './outputFonts';
 export type { PaperName } from './pdf';
 export { resultJson } from './resultJson';
@@ -25,6 +26,8 @@ export { panelDxf, panelSvg, pieceDxf, pieceSvg } from './template';
 export { type TemplateFiles, templateFiles } from './templateFiles';
 export {
   capital,
+  cartridgeName,
+  cartridgeWords,
   dayWords,
   dryFitFault,
   dryFitWords,
@@ -32,7 +35,8 @@ export {
   fillerWords,
   hidingWords,
   inputAmount,
-  jointWidthWords,
+  jointRuns,
+  jointWidthAlong,
   offcutWords,
   pieceTitle,
   placedWords,

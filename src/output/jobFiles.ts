@@ -46,6 +46,17 @@ export async function fieldSheetPdf(job: Job, fonts: OutputFonts, options: JobPa
   return fieldSheet(job, surveyPlan(job), fonts, options);
 }
 
+/** The checklist alone: order of work, adhesive, joints, cautions and sign-off. */
+export async function checklistPdf(
+  job: Job,
+  result: Result,
+  fonts: OutputFonts,
+  options: JobPackOptions = {},
+): Promise<Uint8Array> {
+  const { checklist } = await import('./pdf');
+  return checklist(job, result, fonts, options);
+}
+
 /**
  * Every file of a job by its path in the folder: result, templates, shopping list, job pack, and a calendar where the job
  * has a first day; with the virtual dry fit of the very templates that are in it.
@@ -68,6 +79,7 @@ export async function jobFiles(
   files.set('shopping-list.csv', bytes(await shoppingListCsv(job, tried)));
   const calendar = await orderOfWorkCalendar(job, tried, options.now ?? new Date());
   if (calendar.ok) files.set('order-of-work.ics', bytes(calendar.text));
+  files.set('checklist.pdf', await checklistPdf(job, tried, fonts, options));
   files.set('field-sheet.pdf', await fieldSheetPdf(job, fonts, options));
   files.set('job-pack.pdf', await jobPackPdf(job, tried, fonts, options));
   return { files, dryFit: tried.dryFit };

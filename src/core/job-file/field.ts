@@ -19,8 +19,11 @@ export const count = (most: number) => between(0, most, '');
 /** Finite number of mL within a plausible range. */
 export const millilitres = (least: number, most: number) => between(least, most, ' mL');
 
-/** A share from none, 0, to all of it, 1. */
-export const share = () => between(0, 1, '');
+/** A share from none, 0, or the least given, to all of it, 1. */
+export const share = (least = 0) => between(least, 1, '');
+
+/** A coefficient of linear thermal expansion in 1e-6/K. */
+export const perMillionKelvin = (least: number, most: number) => between(least, most, ' × 10⁻⁶/K');
 
 export const minutes = (least: number, most: number) => between(least, most, ' minutes');
 export const hours = (least: number, most: number) => between(least, most, ' hours');

@@ -1,81 +1,71 @@
 import type { Supplies } from '../job-file';
-import { distanceToOutline, type Panel, type Point } from '../panel';
+import type { Panel, Point } from '../panel';
+import { layStrips } from './strips';
+import { centred, clearOf, uprightRuns } from './uprightRuns';
 
-/** Where adhesive goes behind a panel, wall coordinates, and how much. */
+/** What goes behind a panel, wall coordinates, and how much. */
 export interface AdhesiveLayout {
   /** centres of dots; empty for beads */
   dots: Point[];
   /** upright beads, bottom to top; empty for dots */
   beads: [Point, Point][];
+  /** upright double-faced strips, bottom to top */
+  strips: [Point, Point][];
+  /** least and largest thickness of the bed at the dots or along the beads, mm; null where there are none */
+  bed: { min: number; max: number } | null;
   /** pressed flat, before waste, mm³ */
   volume: number;
 }
 
-const BEAD_STEP = 10;
+/** Parts that a bead is split into, for the bed along it, mm. */
+const BEAD_STEP = 50;
 
-/** Lays dots on a square grid, or upright beads, over a panel: clear of its edges and holes, centred on it. */
+/**
+ * Lays double-faced strips, and dots on a square grid or upright beads, over a panel: clear of its edges and holes,
+ * centred on it, dots and beads clear of the strips.
+ * @param bed thickness of the bed at wall coordinates, mm
+ */
 export function layAdhesive(
   panel: Panel,
   settings: Supplies['adhesive'],
+  stripSettings: Supplies['strips'],
   bed: (u: number, v: number) => number,
 ): AdhesiveLayout {
   const { layout, spacing, edgeClear, pressedWidth } = settings;
+  const strips = layStrips(panel, stripSettings);
+  const offEdges = clearOf(panel, edgeClear);
+  const offStrips = (pressedWidth + stripSettings.width) / 2;
   const clear = (point: Point): boolean =>
-    distanceToOutline(point, panel.outline) >= edgeClear &&
-    panel.holes.every(({ u, v, diameter }) => Math.hypot(point[0] - u, point[1] - v) >= diameter / 2 + edgeClear);
+    offEdges(point) &&
+    strips.every(
+      ([[u, from], [, to]]) =>
+        Math.abs(point[0] - u) >= offStrips || point[1] < from - pressedWidth / 2 || point[1] > to + pressedWidth / 2,
+    );
   const us = centred(
     panel.outline.map(([u]) => u),
     spacing,
   );
+  const heights = panel.outline.map(([, v]) => v);
   if (layout === 'dots') {
-    const vs = centred(
-      panel.outline.map(([, v]) => v),
-      spacing,
-    );
+    const vs = centred(heights, spacing);
     const dots = us.flatMap((u) => vs.map((v): Point => [u, v])).filter(clear);
     const area = (Math.PI / 4) * pressedWidth ** 2;
-    return { dots, beads: [], volume: dots.reduce((sum, [u, v]) => sum + area * bed(u, v), 0) };
+    const beds = dots.map(([u, v]) => bed(u, v));
+    return { dots, beads: [], strips, bed: rangeOf(beds), volume: area * sum(beds) };
   }
-  const vs = centred(
-    panel.outline.map(([, v]) => v),
-    BEAD_STEP,
-  );
-  const beads = us.flatMap((u) =>
-    runs(
-      vs.map((v): Point => [u, v]),
-      clear,
-    ),
-  );
-  const volume = beads.reduce(
-    (sum, [[u, from], [, to]]) => sum + pressedWidth * (to - from) * bed(u, (from + to) / 2),
-    0,
-  );
-  return { dots: [], beads, volume };
+  const range: [number, number] = [Math.min(...heights), Math.max(...heights)];
+  const beads = us.flatMap((u) => uprightRuns(u, range, clear));
+  const beds: number[] = [];
+  let volume = 0;
+  for (const [[u, from], [, to]] of beads) {
+    const count = Math.max(1, Math.ceil((to - from) / BEAD_STEP));
+    const along = Array.from({ length: count }, (_, k) => bed(u, from + ((k + 0.5) / count) * (to - from)));
+    beds.push(...along);
+    volume += (pressedWidth * (to - from) * sum(along)) / count;
+  }
+  return { dots: [], beads, strips, bed: rangeOf(beds), volume };
 }
 
-/** Even steps of the given spacing, as many as fit, centred on the range of the values. */
-function centred(values: number[], spacing: number): number[] {
-  const low = Math.min(...values);
-  const high = Math.max(...values);
-  const count = Math.floor((high - low) / spacing) + 1;
-  const first = (low + high - (count - 1) * spacing) / 2;
-  return Array.from({ length: count }, (_, k) => first + k * spacing);
-}
-
-/** Unbroken stretches of clear points. */
-function runs(points: Point[], clear: (point: Point) => boolean): [Point, Point][] {
-  const found: [Point, Point][] = [];
-  let start: Point | null = null;
-  let last: Point | null = null;
-  for (const point of points) {
-    if (clear(point)) {
-      start ??= point;
-      last = point;
-    } else if (start !== null) {
-      found.push([start, last!]);
-      start = null;
-    }
-  }
-  if (start !== null) found.push([start, last!]);
-  return found;
-}
+const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);
+const rangeOf = (values: readonly number[]) =>
+  values.length === 0 ? null : { min: Math.min(...values), max: Math.max(...values) };

@@ -1,12 +1,28 @@
 import type { Supplies } from '../job-file';
-import type { Panel } from '../panel';
+import type { Panel, Point } from '../panel';
+import { clearOf, uprightRuns } from './uprightRuns';
 
-/** Length of upright double-faced strip behind a panel, mm: one near each side, and between them no farther apart than the spacing. */
-export function stripLength({ outline }: Pick<Panel, 'outline'>, { spacing, edgeClear }: Supplies['strips']): number {
-  const us = outline.map(([u]) => u);
-  const vs = outline.map(([, v]) => v);
-  const across = Math.max(...us) - Math.min(...us) - 2 * edgeClear;
-  const up = Math.max(...vs) - Math.min(...vs) - 2 * edgeClear;
-  if (across < 0 || up < 0) return 0;
-  return (Math.ceil(across / spacing - 1e-9) + 1) * up;
+/**
+ * Upright double-faced strips behind a panel, bottom to top: one near each side, and between them no farther apart than
+ * the spacing, all clear of edges and holes.
+ */
+export function layStrips(
+  panel: Pick<Panel, 'outline' | 'holes'>,
+  { spacing, edgeClear }: Supplies['strips'],
+): [Point, Point][] {
+  const us = panel.outline.map(([u]) => u);
+  const vs = panel.outline.map(([, v]) => v);
+  const [left, right] = [Math.min(...us) + edgeClear, Math.max(...us) - edgeClear];
+  const range: [number, number] = [Math.min(...vs) + edgeClear, Math.max(...vs) - edgeClear];
+  if (right < left || range[1] < range[0]) return [];
+  const steps = right - left < 1 ? 0 : Math.max(1, Math.ceil((right - left) / spacing - 1e-9));
+  // A slanting edge takes up to a strip's clearance: the outermost strips follow its nearest point, not its farthest.
+  const clear = clearOf(panel, 0.5 * edgeClear);
+  return Array.from({ length: steps + 1 }, (_, k) => left + ((right - left) * k) / Math.max(1, steps)).flatMap((u) =>
+    uprightRuns(u, range, clear),
+  );
 }
+
+/** Total length of strips, mm. */
+export const stripLength = (strips: readonly [Point, Point][]): number =>
+  strips.reduce((all, [[, from], [, to]]) => all + to - from, 0);

@@ -7,6 +7,8 @@ export interface Booking {
   id: string;
   start: number;
   finish: number;
+  /** who does it, first person 1, second 2; nobody for a wait */
+  who: (1 | 2)[];
 }
 
 const DAY = 24 * 60;
@@ -21,15 +23,16 @@ export function bookTasks(tasks: readonly Task[], schedule: Schedule): Booking[]
   const workday = workdays(schedule);
   const bookings: Booking[] = [];
   const finish = new Map<string, number>();
-  const busy: { start: number; finish: number; people: number }[] = [];
+  const busy: Busy[] = [];
   for (const task of inOrder(tasks)) {
     const ready = Math.max(0, ...task.after.map((id) => finish.get(id)!));
     const people = Math.min(task.people, schedule.people);
-    const booking =
+    const span =
       people === 0 ? { start: ready, finish: ready + task.duration } : firstFree(task.duration, ready, people);
-    if (people > 0) busy.push({ ...booking, people });
-    finish.set(task.id, booking.finish);
-    bookings.push({ id: task.id, ...booking });
+    const who = freeHands(busy, span, schedule.people).slice(0, people);
+    if (people > 0) busy.push({ ...span, who });
+    finish.set(task.id, span.finish);
+    bookings.push({ id: task.id, ...span, who });
   }
   return bookings;
 
@@ -37,25 +40,26 @@ export function bookTasks(tasks: readonly Task[], schedule: Schedule): Booking[]
   function firstFree(duration: number, ready: number, people: number): { start: number; finish: number } {
     let start = workday.next(ready);
     for (let tries = 0; tries < LONGEST_SEARCH; tries++) {
-      const end = workday.after(start, duration);
-      const clash = busy.filter((other) => other.start < end && other.finish > start);
-      const used = mostAtOnce(clash);
-      if (used + people <= schedule.people) return { start, finish: end };
-      start = workday.next(Math.min(...clash.map((other) => other.finish)));
+      const span = { start, finish: workday.after(start, duration) };
+      if (freeHands(busy, span, schedule.people).length >= people) return span;
+      start = workday.next(Math.min(...busy.filter((other) => overlap(other, span)).map((other) => other.finish)));
     }
     return { start, finish: workday.after(start, duration) };
   }
 }
 
-/** Most people busy at one time. */
-function mostAtOnce(spans: { start: number; finish: number; people: number }[]): number {
-  return spans.reduce((most, { start }) => {
-    const then = spans.filter((other) => other.start <= start && other.finish > start);
-    return Math.max(
-      most,
-      then.reduce((sum, { people }) => sum + people, 0),
-    );
-  }, 0);
+interface Span {
+  start: number;
+  finish: number;
+}
+type Busy = Span & { who: (1 | 2)[] };
+
+const overlap = (a: Span, b: Span): boolean => a.start < b.finish && a.finish > b.start;
+
+/** Who has nothing else to do all through a span. */
+function freeHands(busy: readonly Busy[], span: Span, people: number): (1 | 2)[] {
+  const taken = new Set(busy.filter((other) => overlap(other, span)).flatMap(({ who }) => who));
+  return ([1, 2] as const).slice(0, people).filter((person) => !taken.has(person));
 }
 
 /** Weekday of the plan's first day, 1 = Monday; without a date the plan begins on the first day of work. */

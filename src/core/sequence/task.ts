@@ -12,4 +12,6 @@ export interface Task {
   /** people who must be there */
   people: 0 | 1 | 2;
   cautions: string[];
+  /** stretches of joint that are closed in this step, mm from the start of each */
+  joints: { id: string; from: number; to: number }[];
 }

@@ -1,7 +1,7 @@
 import type { Job, WallName } from '../job-file';
 import type { Materials } from '../materials';
 import type { CutMethod, Panel } from '../panel';
-import { type JointBatch, jointBatches } from './batches';
+import { jointBatches } from './batches';
 import { cautions } from './cautions';
 import { cureTime } from './cure';
 import type { Task } from './task';
@@ -23,11 +23,11 @@ const HOUR = 60;
 const SHORTEST_RUN = 150;
 
 /** The steps of the job, each after those it stands on: back panel first, dry side, wet wall, then trim and seal. */
-export function tasksFor(job: Job, worked: Worked): { tasks: Task[]; batches: JointBatch[] } {
+export function tasksFor(job: Job, worked: Worked): Task[] {
   const { rates, cure, temperature, skinOver } = job.schedule;
   const tasks: Task[] = [];
   const add = (id: string, label: string, duration: number, after: string[], more: Partial<Task> = {}): string => {
-    tasks.push({ id, label, kind: 'work', duration, after, people: 1, cautions: [], ...more });
+    tasks.push({ id, label, kind: 'work', duration, after, people: 1, cautions: [], joints: [], ...more });
     return id;
   };
 
@@ -65,7 +65,7 @@ export function tasksFor(job: Job, worked: Worked): { tasks: Task[]; batches: Jo
             rates.hole * panel.holes.length,
             [cut],
             {
-              cautions: [cautions.cutting, cautions.hiddenServices],
+              cautions: [cautions.cutting, cautions.hiddenServices, ...bars(panel)],
             },
           );
     const dry = add(
@@ -117,20 +117,23 @@ export function tasksFor(job: Job, worked: Worked): { tasks: Task[]; batches: Jo
     cautions: [cautions.solvent],
   });
 
-  // A batch is gunned and tooled within the skin-over time, at the person's own rate.
+  // A batch is gunned and tooled within the skin-over time, at the person's own rate; a gun holds one paste at a time.
   const tooled = rates.jointMetre > 0 ? (skinOver / rates.jointMetre) * METRE : Number.POSITIVE_INFINITY;
   const longest = Math.max(SHORTEST_RUN, tooled);
-  const batches = jointBatches(worked.materials.joints, longest);
+  const batches = (['sealant', 'caulk'] as const).flatMap((filler) =>
+    jointBatches(
+      worked.materials.joints.filter((joint) => joint.filler === filler),
+      longest,
+    ).map((batch) => ({ ...batch, filler })),
+  );
   let sealed = clean;
-  batches.forEach((batch, i) => {
+  batches.forEach(({ filler, length, parts }, i) => {
     sealed = add(
       `seal.${i + 1}`,
-      `seal and tool joints, run ${i + 1} of ${batches.length}`,
-      rates.jointMetre * (batch.length / METRE),
+      `${filler === 'sealant' ? 'seal' : 'caulk'} and tool joints, run ${i + 1} of ${batches.length}`,
+      rates.jointMetre * (length / METRE),
       [sealed],
-      {
-        cautions: [cautions.solvent],
-      },
+      { cautions: [cautions.solvent], joints: parts },
     );
   });
   const cured = add(
@@ -155,7 +158,6 @@ export function tasksFor(job: Job, worked: Worked): { tasks: Task[]; batches: Jo
           },
         )
       : cured;
-  const bars = job.fixtures.some(({ kind }) => kind === 'grab-bar') ? [cautions.grabBar] : [];
   add(
     'hand-over',
     "check the water's temperature, hand over the record and care notes",
@@ -163,16 +165,18 @@ export function tasksFor(job: Job, worked: Worked): { tasks: Task[]; batches: Jo
     [plumbing, held],
     {
       kind: 'gate',
-      cautions: [cautions.hotWater, ...bars],
+      cautions: [cautions.hotWater, ...walls.flatMap((wall) => bars(worked.panels[wall]))],
     },
   );
-  return { tasks, batches };
+  return tasks;
 }
 
 /** Back panel, the dry side, then the wet wall. */
 function panelOrder({ fit: { wetWall } }: Job): WallName[] {
   return wetWall === 'left' ? ['back', 'right', 'left'] : ['back', 'left', 'right'];
 }
+
+const bars = ({ holes }: Panel): string[] => (holes.some(({ kind }) => kind === 'grab-bar') ? [cautions.grabBar] : []);
 
 function cuttingTime({ edges, outline }: Panel, { schedule: { rates } }: Job): number {
   const perMetre: Record<CutMethod, number> = {

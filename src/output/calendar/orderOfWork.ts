@@ -29,9 +29,15 @@ export async function orderOfWorkCalendar(job: Job, result: Result, now: Date): 
       end: new Date(midnight + step.finish * MINUTE),
       stamp: now,
       summary: step.label,
-      description: step.cautions.join('\n') || null,
+      description: [...whoLines(step, job), ...step.cautions].join('\n') || null,
       transparency: step.kind === 'wait' ? ICalEventTransparency.TRANSPARENT : ICalEventTransparency.OPAQUE,
     });
   }
   return { ok: true, text: calendar.toString() };
+}
+
+/** Whose step it is, where two people share the work. */
+function whoLines({ who }: Result['sequence'][number], { schedule: { people } }: Job): string[] {
+  if (people === 1 || who.length === 0) return [];
+  return [who.length === 2 ? 'Both people.' : `${who[0] === 1 ? 'First' : 'Second'} person.`];
 }

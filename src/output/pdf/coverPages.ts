@@ -1,30 +1,31 @@
 import { type Job, type PanelName, type Result, Z_95 } from '../../core';
 import { lengthsOf, type PanelDrawing, panelTitle } from '../drawing';
-import { generalCautions, printCaution } from './cautions';
+import { alcovePicture } from '../figure';
+import { setFigure } from './drawFigure';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
-import { readingAdvice } from './readingAdvice';
-import { placesOf } from './readingWords';
-import { angleWords, hollowWords, leanWords, rimWords, twistWords } from './wallWords';
 
 /** A page's entry on the cover, filled in once the page exists. */
 export interface Contents {
   enter: (title: string, leaf: Leaf) => void;
 }
 
-/** Summary: what is wrong, the panels, the walls, what the readings say, cautions. */
+/** Height of the picture, mm, and where problems take some of the page. */
+const PICTURE = 112;
+const SMALL_PICTURE = 78;
+
+/** Cover: what is wrong, the alcove, its panels, what is in the pack. */
 export function coverPages(pack: Pack, job: Job, result: Result, drawings: PanelDrawing[], entries: number): Contents {
-  const flow = new Flow(pack, job.name || 'Untitled job', 'Job pack: survey record, cut cards and full-size templates');
+  const flow = new Flow(
+    pack,
+    job.name || 'Untitled job',
+    'Job pack: survey record, cut cards, materials, order of work and full-size templates',
+  );
   problems(flow, result, job);
+  setFigure(flow, () => alcovePicture(job, result), result.problems.length === 0 ? PICTURE : SMALL_PICTURE, 0);
   panelTable(flow, result, job, drawings);
-  wallTables(flow, result, job);
-  flow.heading('What the readings say');
-  flow.list(readingAdvice(job, result.adjustment));
-  const contents = contentsList(flow, pack, entries);
-  flow.heading('Before you start');
-  flow.list([...generalCautions, printCaution], '–', 8 * POINT);
-  return contents;
+  return contentsList(flow, pack, entries);
 }
 
 function problems(flow: Flow, { problems: found }: Result, job: Job): void {
@@ -77,40 +78,6 @@ function panelTable(flow: Flow, { panels }: Result, job: Job, drawings: PanelDra
       ];
     }),
   );
-}
-
-function wallTables(flow: Flow, { walls, corners, rim }: Result, job: Job): void {
-  const { height } = placesOf(job);
-  flow.heading('Walls as measured');
-  flow.table(
-    [
-      { title: 'Wall', bold: true },
-      { title: 'Out of plumb' },
-      { title: 'Bow, upright' },
-      { title: 'Bow, across' },
-      { title: 'Twist' },
-    ],
-    (['back', 'left', 'right'] as const).map((name) => {
-      const wall = walls[name];
-      return [
-        `${name[0]!.toUpperCase()}${name.slice(1)}`,
-        leanWords(wall, job),
-        hollowWords(wall.bow, wall.bowSd, job),
-        hollowWords(wall.bowAcross, wall.bowAcrossSd, job),
-        twistWords(wall.twist, wall.twistSd, job),
-      ];
-    }),
-  );
-  const stations = corners.left.angle;
-  flow.table(
-    [{ title: 'Inside angle', bold: true }, ...stations.map((station) => ({ title: height(station.height) }))],
-    (['left', 'right'] as const).map((side) => [
-      `${side === 'left' ? 'Left' : 'Right'} corner`,
-      ...corners[side].angle.map(({ value, sd }) => angleWords(value, sd)),
-    ]),
-  );
-  flow.paragraph(rimWords(rim, job));
-  flow.paragraph('± holds in 95 of 100 cases.', { size: 7.5 * POINT });
 }
 
 function contentsList(flow: Flow, pack: Pack, entries: number): Contents {

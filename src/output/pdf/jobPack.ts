@@ -1,18 +1,23 @@
 import type { Job, Result } from '../../core';
 import { type PanelDrawing, pieceDrawing } from '../drawing';
 import type { OutputFonts } from '../outputFonts';
+import { adhesivePages } from './adhesivePages';
 import { cardPage } from './card';
 import { coverPages } from './coverPages';
 import { dryFitPages } from './dryFitPages';
+import { holePages } from './holePages';
+import { jointPages } from './jointPages';
 import { materialsPages } from './materialsPages';
-import { Pack } from './pack';
+import { type Leaf, Pack } from './pack';
 import { type PaperName, papers } from './paper';
 import { piecePages } from './piecePages';
 import { sheetPages } from './sheetPages';
+import { cautionPages, signOffPages } from './signOffPages';
 import { surveyPages } from './surveyPages';
 import { tileMapPage } from './tileMapPage';
 import { tilePages } from './tilePages';
 import { tilePlan } from './tilePlan';
+import { wallPages } from './wallPages';
 import { workPages } from './workPages';
 
 export interface JobPackOptions {
@@ -21,8 +26,8 @@ export interface JobPackOptions {
 }
 
 /**
- * The whole job on paper: summary, survey record, a cut card per panel, the other pieces, sheets, materials, order of
- * work, then every panel at 1:1.
+ * The whole job on paper: cover, walls, survey record, a cut card per panel, holes, the other pieces, sheets, materials,
+ * adhesive, order of work, joints, cautions, sign-off, then every panel at 1:1.
  */
 export async function jobPack(
   job: Job,
@@ -33,23 +38,29 @@ export async function jobPack(
 ): Promise<Uint8Array> {
   const paper = papers[options.paper ?? (job.display === 'in' ? 'letter' : 'a4')];
   const pack = await Pack.open(job.name, paper, fonts);
-  const contents = coverPages(pack, job, result, drawings, 6 + 2 * drawings.length);
-  contents.enter('Survey record', surveyPages(pack, job, result));
-  for (const drawing of drawings) contents.enter(`${drawing.title}: cut card`, cardPage(pack, drawing));
+  const contents = coverPages(pack, job, result, drawings, 13 + 2 * drawings.length);
+  const enter = (title: string, leaf: Leaf | null): void => {
+    if (leaf !== null) contents.enter(title, leaf);
+  };
+  enter('Walls and what was assumed', wallPages(pack, job, result));
+  enter('Survey record', surveyPages(pack, job, result));
+  for (const drawing of drawings) enter(`${drawing.title}: cut card`, cardPage(pack, drawing));
+  enter('Hole map', holePages(pack, job, drawings));
   const { trim, legs, fillers, shelves } = result.pieces;
   const view = drawings[0]?.view;
   const pieceDrawings = [...trim, ...legs, ...fillers, ...shelves].map((piece) => pieceDrawing(piece, job, view));
-  const pieces = piecePages(pack, job, result, pieceDrawings);
-  if (pieces !== null) contents.enter('Trim, legs and shelves', pieces);
-  const sheets = sheetPages(pack, job, result);
-  if (sheets !== null) contents.enter('Sheets', sheets);
-  contents.enter('Materials to buy', materialsPages(pack, job, result));
-  contents.enter('Order of work', workPages(pack, job, result));
-  const tried = dryFitPages(pack, job, result);
-  if (tried !== null) contents.enter('Virtual dry fit', tried);
+  enter('Trim, legs and shelves', piecePages(pack, job, result, pieceDrawings));
+  enter('Sheets', sheetPages(pack, job, result));
+  enter('Materials to buy', materialsPages(pack, job, result));
+  enter('Adhesive layout', adhesivePages(pack, job, result));
+  enter('Virtual dry fit', dryFitPages(pack, job, result));
+  enter('Order of work', workPages(pack, job, result));
+  enter('Joint map', jointPages(pack, job, result));
+  enter('Cautions', cautionPages(pack, result));
+  enter('Sign-off', signOffPages(pack, job, result));
   for (const drawing of drawings) {
     const plan = tilePlan(drawing, paper);
-    contents.enter(`${drawing.title}: full-size template`, tileMapPage(pack, drawing, plan));
+    enter(`${drawing.title}: full-size template`, tileMapPage(pack, drawing, plan));
     tilePages(pack, drawing, plan);
   }
   return pack.close();

@@ -1,11 +1,11 @@
-import { formatLength, type Job, type Result } from '../../core';
+import type { Job, Result } from '../../core';
 import { amountText } from '../shoppingList';
-import { fillerWords, inputAmount, jointWidthWords } from '../words';
+import { inputAmount } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
 
-/** What to buy with the rule that counts it, and every joint with its filler; returns the first page. */
+/** What to buy, with the rule that counts it; returns the first page. */
 export function materialsPages(pack: Pack, job: Job, { materials }: Result): Leaf {
   const flow = new Flow(
     pack,
@@ -33,24 +33,6 @@ export function materialsPages(pack: Pack, job: Job, { materials }: Result): Lea
   flow.list(
     materials.lines.map((line) => `${line.label}: ${line.rule}. ${inputWords(line.inputs, job)}`),
     '–',
-    8 * POINT,
-  );
-  flow.heading('Joints');
-  flow.table(
-    [
-      { title: 'Joint', bold: true },
-      { title: 'Closed with' },
-      { title: 'Length', align: 'end' },
-      { title: 'Width', align: 'end' },
-      { title: 'Volume', align: 'end' },
-    ],
-    materials.joints.map((joint) => [
-      joint.label,
-      fillerWords[joint.filler],
-      formatLength(joint.length, { unit: job.display }),
-      jointWidthWords(joint, job),
-      `${Math.ceil(joint.volume)} mL`,
-    ]),
     8 * POINT,
   );
   flow.paragraph("Follow each product's own sheet; where it says otherwise, it goes first.", { size: 8 * POINT });

@@ -107,9 +107,14 @@ export class Pen {
     );
   }
 
-  circle([x, y]: Point, radius: number, style: Stroke): void {
-    const k = radius * 0.5522847498;
+  circle(centre: Point, radius: number, style: Stroke): void {
     this.setStroke(style);
+    this.circlePath(centre, radius);
+    this.push(stroke());
+  }
+
+  private circlePath([x, y]: Point, radius: number): void {
+    const k = radius * 0.5522847498;
     this.push(
       moveTo(round(x + radius), round(y)),
       curve(x + radius, y + k, x + k, y + radius, x, y + radius),
@@ -117,8 +122,13 @@ export class Pen {
       curve(x - radius, y - k, x - k, y - radius, x, y - radius),
       curve(x + k, y - radius, x + radius, y - k, x + radius, y),
       closePath(),
-      stroke(),
     );
+  }
+
+  filledCircle([x, y]: Point, radius: number, gray: number): void {
+    this.push(setFillingGrayscaleColor(gray));
+    this.circlePath([x, y], radius);
+    this.push(fill());
   }
 
   text(text: string, [x, y]: Point, { size, bold = false, align = 'start', angle = 0, gray = 0 }: TextStyle): void {

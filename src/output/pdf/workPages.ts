@@ -1,60 +1,52 @@
-import type { Job, Result } from '../../core';
-import { durationWords, whenWords } from '../words';
+import type { Job, Result, SequenceStep } from '../../core';
+import { capital, durationWords, whenWords } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
 
 const kinds = { work: '', gate: 'CHECK', wait: 'wait' };
 
-/** Checklist of the work with times and room for initials, cautions, sign-off; returns the first page. */
+/** Checklist of the work with times and room for initials, and what can be done while something cures; returns the first page. */
 export function workPages(pack: Pack, job: Job, { sequence }: Result): Leaf {
   const { people, temperature } = job.schedule;
   const flow = new Flow(
     pack,
     'Order of work',
-    `For ${people === 1 ? 'one person' : 'two people'} at ${temperature} °C, by the rates in the job. A step with an asterisk cannot slip without moving the end.`,
+    `For ${people === 1 ? 'one person' : 'two people'} at ${temperature} °C, by the rates in the job (common practice, no source, until you put in your own). A step with an asterisk cannot slip without moving the end; nothing goes past a CHECK until it is initialled.`,
   );
   const first = flow.leaf;
   flow.table(
     [
+      { title: '' },
       { title: 'Begin' },
       { title: 'Step', bold: true },
       { title: '' },
-      { title: 'Takes', align: 'end' },
-      { title: 'Can slip', align: 'end' },
-      { title: 'Done by' },
+      ...(people === 2 ? [{ title: 'Who' }] : []),
+      { title: 'Takes', align: 'end' as const },
+      { title: 'Can slip', align: 'end' as const },
+      { title: 'Initials' },
     ],
     sequence.map((step) => [
+      step.kind === 'wait' ? '' : '☐',
       whenWords(step.start, job.schedule),
-      `${step.label}${step.people === 2 ? ' (two people)' : ''}${step.during.length > 0 ? ' – while it cures' : ''}`,
+      capital(step.label),
       kinds[step.kind],
+      ...(people === 2 ? [whoWords(step)] : []),
       durationWords(step.duration),
       step.critical ? '*' : durationWords(step.float),
-      '________',
+      step.kind === 'wait' ? '' : '_______',
     ]),
     8 * POINT,
   );
-  flow.heading('Cautions, and the steps they belong to');
-  const cautions = [...new Set(sequence.flatMap((step) => step.cautions))];
+  const waits = sequence.filter(({ kind }) => kind === 'wait');
+  flow.heading('While it cures');
   flow.list(
-    cautions.map((caution) => {
-      const steps = sequence
-        .filter((step) => step.cautions.includes(caution))
-        .map(({ label }) => label.split(/[:,]/)[0]!);
-      const named = steps.slice(0, 3).join('; ');
-      return `${caution} (${named}${steps.length > 3 ? `; and ${steps.length - 3} more` : ''})`;
+    waits.map((wait) => {
+      const during = sequence.filter((step) => step.during.includes(wait.id)).map(({ label }) => label.split(':')[0]!);
+      return `${capital(wait.label)}, until ${whenWords(wait.finish, job.schedule)}: ${during.length === 0 ? 'nothing else is left to do meanwhile' : during.join('; ')}.`;
     }),
-    '!',
-    8 * POINT,
   );
-  flow.heading('Sign-off');
-  for (const line of [
-    'Walls and readings checked',
-    'Every panel dry fitted',
-    'Sealed, cured, no leaks',
-    'Handed over',
-  ]) {
-    flow.paragraph(`${line}:  name ____________________  date ______________  signature ____________________`);
-  }
   return first;
 }
+
+const whoWords = ({ who }: SequenceStep): string => (who.length === 2 ? 'both' : who.map(String).join(''));

@@ -1,6 +1,7 @@
 export { hidingWords } from './choiceWords';
 export { dryFitFault, dryFitWords, misfitText } from './dryFitWords';
-export { fillerWords, inputAmount, jointWidthWords } from './materialWords';
+export { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong } from './jointWords';
+export { fillerWords, inputAmount } from './materialWords';
 export { capital, pieceTitle } from './pieceWords';
 export { offcutWords, placedWords, sizeWords } from './sheetWords';
 export { dayWords, durationWords, timeWords, whenWords } from './workWords';

@@ -3,7 +3,9 @@ import { download, useSession } from '../../job';
 import styles from './van.module.css';
 
 /** A file made when asked for, or the sentence that says why it cannot be. */
-export type FileMade = { ok: true; name: string; text: string; type: string } | { ok: false; message: string };
+export type FileMade =
+  | { ok: true; name: string; content: string | Uint8Array<ArrayBuffer>; type: string }
+  | { ok: false; message: string };
 
 interface DownloadProps {
   label: string;
@@ -22,7 +24,7 @@ export function Download({ label, what, make }: DownloadProps) {
     setRefusal(null);
     try {
       const file = await make();
-      if (file.ok) download(file.name, file.text, file.type);
+      if (file.ok) download(file.name, file.content, file.type);
       else setRefusal(file.message);
     } catch (error) {
       tell(

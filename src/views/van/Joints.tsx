@@ -1,13 +1,21 @@
 import { formatLength, type Job, type Result } from '../../core';
-import { capital, fillerWords, jointWidthWords } from '../../output';
+import { capital, fillerWords, jointFigure, jointRuns, jointWidthAlong } from '../../output';
 import { Card } from '../parts';
+import { FigureView } from './FigureView';
+import { typeSize } from './type-size';
 import styles from './van.module.css';
 
-/** Every joint: how long, how wide along it, what closes it and how much that takes. */
+/** Every joint: where, how long, how wide along it, what closes it and how much that takes. */
 export function Joints({ job, result }: { job: Job; result: Result }) {
+  const runs = jointRuns(result.sequence);
   return (
     <Card title="Joints">
-      <p className={styles.about}>Volumes hold what is lost in tooling.</p>
+      <p className={styles.about}>
+        Solid: wet joints, closed with sealant. Dashed: room side, closed with paintable caulk. Widths start at the
+        bottom, or at the back (on the back wall: at the left). Volumes hold what is lost in tooling; a run is what can
+        be tooled before it skins over.
+      </p>
+      <FigureView figure={jointFigure(result, typeSize(result))} />
       <table className={styles.table}>
         <thead>
           <tr>
@@ -16,16 +24,20 @@ export function Joints({ job, result }: { job: Job; result: Result }) {
             <th scope="col">Length</th>
             <th scope="col">Width</th>
             <th scope="col">Volume</th>
+            <th scope="col">Run</th>
           </tr>
         </thead>
         <tbody>
-          {result.materials.joints.map((joint) => (
+          {result.materials.joints.map((joint, i) => (
             <tr key={joint.id}>
-              <th scope="row">{capital(joint.label)}</th>
+              <th scope="row">
+                {i + 1}. {capital(joint.label)}
+              </th>
               <td data-head="Closed with">{fillerWords[joint.filler]}</td>
               <td data-head="Length">{formatLength(joint.length, { unit: job.display })}</td>
-              <td data-head="Width">{jointWidthWords(joint, job)}</td>
+              <td data-head="Width">{jointWidthAlong(joint, job)}</td>
               <td data-head="Volume">{Math.ceil(joint.volume)} mL</td>
+              <td data-head="Run">{runs(joint.id)}</td>
             </tr>
           ))}
         </tbody>

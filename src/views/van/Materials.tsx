@@ -10,7 +10,7 @@ export function Materials({ job, result }: { job: Job; result: Result }) {
   const csv = async () => ({
     ok: true as const,
     name: jobFileName(job).replace(/\.json$/, '-shopping-list.csv'),
-    text: await shoppingListCsv(job, result),
+    content: await shoppingListCsv(job, result),
     type: 'text/csv',
   });
   return (

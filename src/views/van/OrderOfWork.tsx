@@ -1,6 +1,6 @@
 import type { Job, Result, SequenceStep } from '../../core';
 import { jobFileName } from '../../job';
-import { capital, durationWords, orderOfWorkCalendar, timeWords } from '../../output';
+import { capital, checklistPdf, durationWords, loadBrowserFonts, orderOfWorkCalendar, timeWords } from '../../output';
 import { Card } from '../parts';
 import { Download } from './Download';
 import { byDay } from './days';
@@ -14,10 +14,24 @@ export function OrderOfWork({ job, result }: { job: Job; result: Result }) {
     const made = await orderOfWorkCalendar(job, result, new Date());
     if (!made.ok) return made;
     const name = jobFileName(job).replace(/\.json$/, '-order-of-work.ics');
-    return { ...made, name, type: 'text/calendar' };
+    return { ok: true as const, content: made.text, name, type: 'text/calendar' };
   };
+  const paper = async () => ({
+    ok: true as const,
+    name: jobFileName(job).replace(/\.json$/, '-checklist.pdf'),
+    content: new Uint8Array(await checklistPdf(job, result, await loadBrowserFonts())),
+    type: 'application/pdf',
+  });
   return (
-    <Card title="Order of work" aside={<Download label="Calendar: iCalendar" what="calendar" make={calendar} />}>
+    <Card
+      title="Order of work"
+      aside={
+        <span className={styles.files}>
+          <Download label="Checklist: PDF" what="checklist" make={paper} />
+          <Download label="Calendar: iCalendar" what="calendar" make={calendar} />
+        </span>
+      }
+    >
       <p className={styles.about}>
         For {people === 1 ? 'one person' : 'two people'} at {temperature} °C. Slip: how much later a step can end
         without moving the end of the job.
@@ -50,6 +64,7 @@ function Step({ step, all, job }: { step: SequenceStep; all: SequenceStep[]; job
         <p className={styles.about}>
           {durationWords(step.duration)}, until {untilWords(step, job.schedule)}; {slipWords(step)}
           {step.people === 2 && '; two people'}
+          {job.schedule.people === 2 && step.who.length === 1 && `; ${step.who[0] === 1 ? 'first' : 'second'} person`}
         </p>
         {waits.map((wait) => (
           <p key={wait.id} className={styles.about}>

@@ -90,6 +90,7 @@ export function ScheduleForm() {
       </div>
       <details className={styles.rates}>
         <summary>Your own rates, minutes</summary>
+        <p className={styles.about}>Figures to begin with are common practice, no source: put in your own.</p>
         <div className={styles.form}>
           {rates.map(([name, label]) => (
             <NumberField

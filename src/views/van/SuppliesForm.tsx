@@ -24,6 +24,7 @@ export function SuppliesForm() {
         <NumberField path={['supplies', 'adhesive', 'spacing']} label="Spacing" labelShown />
         <NumberField path={['supplies', 'adhesive', 'edgeClear']} label="Clear of edges" labelShown />
         <NumberField path={['supplies', 'adhesive', 'pressedWidth']} label="Width pressed flat" labelShown />
+        <NumberField path={['supplies', 'adhesive', 'trimBead']} label="Bead along trim" labelShown />
         <Cartridge path={['supplies', 'adhesive', 'cartridge']} />
         <Share path={['supplies', 'adhesive', 'waste']} label="Waste, share of 1" />
       </div>
@@ -39,14 +40,41 @@ export function SuppliesForm() {
       ))}
       <div className={styles.form}>
         <NumberField path={['supplies', 'widestJoint']} label="Widest joint for sealant" labelShown />
+        <NumberField path={['supplies', 'backerRod', 'roll']} label="Backer rod, a roll" labelShown />
+      </div>
+      <h3>Movement</h3>
+      <div className={styles.form}>
+        <NumberField
+          path={['supplies', 'movement', 'expansion']}
+          label="Sheet grows, 10⁻⁶ per °C"
+          kind="number"
+          labelShown
+        />
+        <NumberField
+          path={['supplies', 'movement', 'swing']}
+          label="Change of temperature"
+          kind="number"
+          unit="°C"
+          labelShown
+        />
+        <Share path={['supplies', 'movement', 'capability']} label="Sealant moves, share of width" />
       </div>
       <h3>Tape, strips and alcohol</h3>
       <div className={styles.form}>
         <NumberField path={['supplies', 'flashingTape', 'roll']} label="Flashing tape, a roll" labelShown />
         <NumberField path={['supplies', 'flashingTape', 'overlap']} label="Flashing tape past each end" labelShown />
         <NumberField path={['supplies', 'strips', 'spacing']} label="Strips apart" labelShown />
+        <NumberField path={['supplies', 'strips', 'edgeClear']} label="Strips clear of edges" labelShown />
+        <NumberField path={['supplies', 'strips', 'width']} label="Strip’s width" labelShown />
         <NumberField path={['supplies', 'strips', 'roll']} label="Double-faced strip, a roll" labelShown />
         <NumberField path={['supplies', 'painterTape', 'roll']} label="Painter’s tape, a roll" labelShown />
+        <NumberField
+          path={['supplies', 'alcohol', 'perSquareMetre']}
+          label="Alcohol, for each m² wiped"
+          kind="number"
+          unit="mL"
+          labelShown
+        />
         <NumberField
           path={['supplies', 'alcohol', 'bottle']}
           label="Alcohol, a bottle"
@@ -55,6 +83,18 @@ export function SuppliesForm() {
           labelShown
         />
       </div>
+      <h3>Shelves</h3>
+      <div className={styles.form}>
+        <NumberField
+          path={['supplies', 'brackets', 'perShelf']}
+          label="Brackets, each shelf"
+          kind="number"
+          labelShown
+        />
+        <NumberField path={['supplies', 'brackets', 'screws']} label="Screws, each bracket" kind="number" labelShown />
+        <NumberField path={['supplies', 'brackets', 'box']} label="Screws in a box" kind="number" labelShown />
+      </div>
+      <p className={styles.about}>Figures to begin with are common practice, no source: put in your own.</p>
     </Card>
   );
 }

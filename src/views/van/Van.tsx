@@ -2,6 +2,7 @@ import { Tabs } from 'radix-ui';
 import { useSessionState } from '../../job';
 import { Problems } from '../findings';
 import { goTo, type VanPart } from '../place';
+import { Adhesive } from './Adhesive';
 import { Joints } from './Joints';
 import { Materials } from './Materials';
 import { OrderOfWork } from './OrderOfWork';
@@ -37,6 +38,7 @@ export function Van({ part }: { part: VanPart }) {
       <Tabs.Content value="materials" tabIndex={-1} className={styles.van}>
         <div className={styles.column}>
           <Materials job={job} result={result} />
+          <Adhesive job={job} result={result} />
           <Joints job={job} result={result} />
         </div>
         <div className={styles.column}>

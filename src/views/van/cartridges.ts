@@ -1,9 +1,5 @@
 import { CARTRIDGES } from '../../core';
-
-/** The common size that a cartridge's contents are, to a tenth of a mL; null for another. */
-export function cartridgeName(contents: number): string | null {
-  return Object.entries(CARTRIDGES).find(([, size]) => Math.abs(size - contents) < 0.1)?.[0] ?? null;
-}
+import { cartridgeName } from '../../output';
 
 /** The common sizes to choose from, and the one in hand where it is another. */
 export function cartridgeChoices(contents: number): [value: string, words: string][] {

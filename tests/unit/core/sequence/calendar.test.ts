@@ -14,13 +14,14 @@ const task = (id: string, duration: number, after: string[] = [], more: Partial<
   after,
   people: 1,
   cautions: [],
+  joints: [],
   ...more,
 });
 
 describe('bookTasks', () => {
   it('stops at the end of the day and goes on the next', () => {
     const [first] = bookTasks([task('a', 10 * HOUR)], schedule);
-    expect(first).toEqual({ id: 'a', start: 8 * HOUR, finish: DAY + 10 * HOUR });
+    expect(first).toEqual({ id: 'a', start: 8 * HOUR, finish: DAY + 10 * HOUR, who: [1] });
   });
   it('leaves out the weekend', () => {
     // 2026-11-27 is a Friday
@@ -32,13 +33,16 @@ describe('bookTasks', () => {
       [task('a', HOUR), task('cure', 24 * HOUR, ['a'], { kind: 'wait', people: 0 }), task('b', HOUR, ['cure'])],
       schedule,
     );
-    expect(cure).toEqual({ id: 'cure', start: 9 * HOUR, finish: DAY + 9 * HOUR });
+    expect(cure).toEqual({ id: 'cure', start: 9 * HOUR, finish: DAY + 9 * HOUR, who: [] });
     expect(next!.start).toBe(DAY + 9 * HOUR);
   });
   it('has one person do one thing at a time, and two people two', () => {
     const both = [task('a', HOUR), task('b', HOUR)];
     expect(bookTasks(both, { ...schedule, people: 1 })[1]!.start).toBe(9 * HOUR);
-    expect(bookTasks(both, { ...schedule, people: 2 })[1]!.start).toBe(8 * HOUR);
+    expect(bookTasks(both, { ...schedule, people: 2 }).map(({ start, who }) => [start, who])).toEqual([
+      [8 * HOUR, [1]],
+      [8 * HOUR, [2]],
+    ]);
   });
   it('waits for both where a step wants two', () => {
     const steps = [task('a', HOUR), task('lift', HOUR, [], { people: 2 })];

@@ -1,0 +1,116 @@
+import type { Alcove } from '../alcove';
+import { constant } from '../dual';
+import type { Job, Side, WallName } from '../job-file';
+import { contourRise, type Panel, type PanelName, type Point, panelEdges } from '../panel';
+import { closed, type Joint } from './joint';
+import { widthBeside } from './movement';
+
+const STEPS = 24;
+const CIRCLE = 24;
+
+/** Ids of the panels' joints that trim covers, so that none is closed there. */
+export type Covered = (id: string) => boolean;
+
+/** Every joint of the panels: corners, rim and holes wet, front edges and tops at the room side where no trim covers them. */
+export function panelJoints(alcove: Alcove, job: Job, panels: Record<PanelName, Panel>, covered: Covered): Joint[] {
+  const sides: Side[] = ['left', 'right'];
+  const all: WallName[] = ['back', ...sides];
+  return [
+    ...sides.map((side) => cornerJoint(alcove, job, side, panels[side])),
+    ...all.map((name) => rimJoint(alcove, job, panels[name])),
+    ...all.flatMap((name) => holeJoints(panels[name])),
+    ...sides.map((side) => frontJoint(alcove, job, side, panels[side])),
+    ...all.map((name) => topJoint(panels[name])),
+  ].filter(({ id }) => !covered(id));
+}
+
+/** Where a side panel meets the back panel's face, at the room face of the side panel. */
+function cornerJoint(alcove: Alcove, job: Job, side: Side, panel: Panel): Joint {
+  const face = job.fit.bed + job.fit.thickness;
+  const { lower } = panelEdges(alcove, job, side);
+  const [bottom, top] = rangeOf(panel, 1);
+  const path = steps(bottom, top).map((v): Point => [lower.at(v).value, v]);
+  const widths = path.map(([z, v]): [number, number] => {
+    const x = alcove[side].value(z, v) + (side === 'left' ? face : -face);
+    return [v - bottom, z - (alcove.back.value(x, v) + face)];
+  });
+  const [back, front] = rangeOf(panel, 0);
+  return {
+    id: `corner.${side}`,
+    label: `${side} inside corner`,
+    filler: 'sealant',
+    length: top - bottom,
+    widths,
+    wall: side,
+    path,
+    wants: widthBeside(front - back, job.supplies.movement),
+  };
+}
+
+/** Where a panel stands over the rim, at its room face. */
+function rimJoint(alcove: Alcove, job: Job, panel: Panel): Joint {
+  const face = job.fit.bed + job.fit.thickness;
+  const [from, to] = rangeOf(panel, 0);
+  const bottom = panelEdges(alcove, job, panel.name).bottom;
+  const path = steps(from, to).map((u): Point => [u, bottom(u).value]);
+  const widths = path.map(([u, v]): [number, number] => {
+    const [x, z] =
+      panel.name === 'back'
+        ? [u, alcove.back.value(u, v) + face]
+        : [alcove[panel.name].value(u, v) + (panel.name === 'left' ? face : -face), u];
+    return [u - from, v - alcove.rim.value(x, z) - contourRise(job.rim, constant(z)).value];
+  });
+  const [low, high] = rangeOf(panel, 1);
+  return {
+    id: `rim.${panel.name}`,
+    label: `rim under the ${panel.name} panel`,
+    filler: 'sealant',
+    length: to - from,
+    widths,
+    wall: panel.name,
+    path,
+    wants: widthBeside(high - low, job.supplies.movement),
+  };
+}
+
+const holeJoints = ({ name, holes }: Panel): Joint[] =>
+  holes.map(({ id, u, v, diameter }) =>
+    closed(`hole.${id}`, `around ${id} in the ${name} panel`, 'sealant', {
+      wall: name,
+      path: Array.from({ length: CIRCLE + 1 }, (_, k): Point => {
+        const angle = (2 * Math.PI * k) / CIRCLE;
+        return [u + (diameter / 2) * Math.cos(angle), v + (diameter / 2) * Math.sin(angle)];
+      }),
+      length: Math.PI * diameter,
+    }),
+  );
+
+function frontJoint(alcove: Alcove, job: Job, side: Side, panel: Panel): Joint {
+  const { upper } = panelEdges(alcove, job, side);
+  const [bottom, top] = rangeOf(panel, 1);
+  return closed(`front.${side}`, `front edge of the ${side} panel`, 'caulk', {
+    wall: side,
+    path: steps(bottom, top).map((v): Point => [upper.at(v).value, v]),
+    length: top - bottom,
+  });
+}
+
+function topJoint(panel: Panel): Joint {
+  const [from, to] = rangeOf(panel, 0);
+  const [, top] = rangeOf(panel, 1);
+  return closed(`top.${panel.name}`, `top of the ${panel.name} panel`, 'caulk', {
+    wall: panel.name,
+    path: [
+      [from, top],
+      [to, top],
+    ],
+  });
+}
+
+function rangeOf({ outline }: Panel, axis: 0 | 1): [number, number] {
+  const values = outline.map((point) => point[axis]);
+  return [Math.min(...values), Math.max(...values)];
+}
+
+const steps = (from: number, to: number): number[] =>
+  Array.from({ length: STEPS + 1 }, (_, k) => from + ((to - from) * k) / STEPS);
