@@ -33,7 +33,7 @@ export function Adhesive({ job, result }: { job: Job; result: Result }) {
               <tr key={name}>
                 <th scope="row">{capital(name)}</th>
                 <td data-head={layout === 'dots' ? 'Dots' : 'Beads'}>{dots.length + beads.length}</td>
-                <td data-head="Bed there">{bed === null ? '–' : `${text(bed.min)} to ${text(bed.max)}`}</td>
+                <td data-head="Bed there">{bed === null ? '–' : rangeWords(text(bed.min), text(bed.max))}</td>
                 <td data-head="Pressed">{Math.ceil(volume / 1000)} mL</td>
                 <td data-head="Strips">{strips.length}</td>
               </tr>
@@ -47,3 +47,5 @@ export function Adhesive({ job, result }: { job: Job; result: Result }) {
     </Card>
   );
 }
+
+const rangeWords = (least: string, most: string): string => (least === most ? least : `${least} to ${most}`);
