@@ -1,19 +1,11 @@
-import { wrap } from 'comlink';
 import type { Job, PlannedReading } from '../core';
+import { workerCaller } from './call-worker';
 import type { SurveyWorker } from './survey.worker';
 
-/** Plans surveys in a worker of its own, started at the first call. Rejects where the worker stops. */
+const start = () => new Worker(new URL('./survey.worker.ts', import.meta.url), { type: 'module', name: 'survey' });
+
+/** Plans, in a worker, what is still to be read beside the readings that a job has. Rejects where the worker stops. */
 export function surveyPlanner(): (job: Job) => Promise<PlannedReading[]> {
-  let worker: Worker | null = null;
-  return (job) =>
-    new Promise((resolve, reject) => {
-      worker ??= new Worker(new URL('./survey.worker.ts', import.meta.url), { type: 'module', name: 'survey' });
-      const stop = () => {
-        worker?.terminate();
-        worker = null;
-        reject(new Error('the worker that plans the survey stopped'));
-      };
-      worker.addEventListener('error', stop, { once: true });
-      wrap<SurveyWorker>(worker).surveyPlan(job).then(resolve, reject);
-    });
+  const call = workerCaller<SurveyWorker>(start, 'plans the survey');
+  return (job) => call((remote) => remote.whatIsLeft(job));
 }

@@ -1,7 +1,7 @@
 import { expose } from 'comlink';
-import { surveyPlan } from '../core';
+import { type Job, surveyPlan } from '../core';
 
-const planner = { surveyPlan };
+const planner = { whatIsLeft: (job: Job) => surveyPlan(job, { onTop: true }) };
 export type SurveyWorker = typeof planner;
 
 expose(planner);

@@ -5,7 +5,7 @@ import { BuiltMesh } from './BuiltMesh';
 import { ControlLines } from './ControlLines';
 import { colours } from './colours';
 import { DrawingBoundary } from './DrawingBoundary';
-import { drawnAlcove } from './geometry';
+import { drawnAlcove, tracedLine, type WallPlace } from './geometry';
 import { Lights } from './Lights';
 import { LossWatch } from './LossWatch';
 import { NoDrawing } from './NoDrawing';
@@ -26,6 +26,8 @@ export interface AlcoveViewProps {
   off: number;
   showPanels: boolean;
   tags: boolean;
+  /** a line from place to place on the walls that is shown up */
+  traced: readonly WallPlace[] | null;
   picked: PanelName | null;
   onPick: (panel: PanelName) => void;
   /** a length in the person's unit, with its mark */
@@ -71,6 +73,7 @@ function Drawing({
   off,
   showPanels,
   tags: tagged,
+  traced,
   picked,
   onPick,
   lengthText,
@@ -84,6 +87,7 @@ function Drawing({
     () => (tagged ? tagsOf(drawn, picked, showPanels, lengthText) : []),
     [drawn, tagged, picked, showPanels, lengthText],
   );
+  const trace = useMemo(() => traced && tracedLine(result, traced, factor), [result, traced, factor]);
   const elements = useRef(new Map<string, HTMLElement>());
   return (
     <div className={styles.frame} role="img" aria-label={description}>
@@ -110,6 +114,7 @@ function Drawing({
           <Polyline key={i} points={points} colour={colours.outline} width={1.25} />
         ))}
         <ControlLines lines={drawn.lines} />
+        {trace && <Polyline points={trace} colour={colours.traced} width={6} throughWalls />}
         {showPanels &&
           drawn.panels.map((panel) => (
             <PanelBody

@@ -8,6 +8,7 @@ export const colours = {
   outlinePicked: '#0b5d57',
   rim: '#ffffff',
   controlLine: '#1d4f91',
+  traced: '#0b5d57',
   sliver: '#f0b429',
   sliverStripe: '#6b4300',
   gap: '#d64550',

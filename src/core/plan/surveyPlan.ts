@@ -27,6 +27,8 @@ export interface PlannedReading {
 export interface PlanOptions {
   /** 95 % half-width that every cut edge is to keep within, mm; 1/32 in unless given */
   target?: number;
+  /** start from the readings that the job has, so that the plan holds what is still to be taken */
+  onTop?: boolean;
 }
 
 /** The first round brings every cut edge within this many times the target. */
@@ -36,10 +38,11 @@ const SQUARE_EFFORT = 3;
 
 /**
  * A short plan from nothing to ± `target` (95 %) at every cut edge of this alcove, in two rounds, each in the order a
- * person would walk: after the first the alcove can be drawn and gross misreadings show. The alcove's size and shape are taken from the readings that the job has, or where it has none from what it says; the
- * plan itself starts from no reading. The last one's `after` tells whether the target is reached.
+ * person would walk: after the first the alcove can be drawn and gross misreadings show. The alcove's size and shape are
+ * taken from the readings that the job has, or where it has none from what it says; the plan itself starts from no
+ * reading, unless it is to go on top of them. The last one's `after` tells whether the target is reached.
  */
-export function surveyPlan(job: Job, { target = MM_PER_INCH / 32 }: PlanOptions = {}): PlannedReading[] {
+export function surveyPlan(job: Job, { target = MM_PER_INCH / 32, onTop = false }: PlanOptions = {}): PlannedReading[] {
   const empty = adjust({ ...job, readings: [] });
   const p = empty.model.parameters.length;
   const nothing: Knowledge = empty.covariance.to2DArray().map((line) => Float64Array.from(line));
@@ -51,13 +54,18 @@ export function surveyPlan(job: Job, { target = MM_PER_INCH / 32 }: PlanOptions 
     const effort = reading.kind === 'plumb' ? reading.gaps.length : reading.kind === 'square' ? SQUARE_EFFORT : 1;
     return { reading, rows: rowsOf(reading, alcove, job.instruments).map(shared), effort };
   });
+  const taken = onTop ? job.readings.filter(({ off }) => !off) : [];
+  const start = taken.reduce(
+    (knowledge, reading) => updated(knowledge, rowsOf(reading, alcove, job.instruments).map(shared)),
+    nothing,
+  );
   const goal = (width: number) => ({ gradients, variance: (width / Z_95) ** 2 });
-  const chosen = chooseReadings(nothing, candidates, goal(target));
-  const first = new Set(chooseReadings(nothing, [...new Set(chosen)], goal(FIRST_ROUND * target)));
+  const chosen = chooseReadings(start, candidates, goal(target));
+  const first = new Set(chooseReadings(start, [...new Set(chosen)], goal(FIRST_ROUND * target)));
   const second = chosen.filter((candidate, i) => !first.has(candidate) || chosen.indexOf(candidate) !== i);
 
   const plan: PlannedReading[] = [];
-  let knowledge = nothing;
+  let knowledge = start;
   let before = Math.max(...halfWidthsOf(knowledge, gradients));
   for (const [round, readings] of [
     [1, [...first]],

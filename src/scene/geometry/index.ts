@@ -3,3 +3,4 @@ export type { CutStrip } from './cut-strips';
 export { type Box, type DrawnAlcove, type DrawnPanel, drawnAlcove } from './drawn-alcove';
 export type { MeshData, Vec3 } from './mesh-data';
 export { isWithin } from './panel-solid';
+export { tracedLine, type WallPlace } from './traced-line';

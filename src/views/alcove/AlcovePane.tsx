@@ -20,7 +20,7 @@ export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
   const result = useSessionState((state) => state.result);
   const job = useSessionState((state) => state.solved);
   const working = useSessionState((state) => state.working);
-  const { factor, off, showPanels, tags } = useDrawing();
+  const { factor, off, showPanels, tags, traced } = useDrawing();
   const lengths = useLengths();
   const calm = useCalm();
   const [reset, setReset] = useState(0);
@@ -33,7 +33,7 @@ export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
         {result && job ? (
           <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
             <AlcoveView
-              {...{ result, job, factor, off, showPanels, tags, picked, onPick, description, calm, reset }}
+              {...{ result, job, factor, off, showPanels, tags, traced, picked, onPick, description, calm, reset }}
               lengthText={lengths.text}
             />
           </Suspense>

@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import type { WallName } from '../../core';
 
 /** How the alcove is drawn; not part of the job. */
 interface DrawingState {
@@ -8,10 +9,19 @@ interface DrawingState {
   off: number;
   showPanels: boolean;
   tags: boolean;
-  set(part: Partial<Pick<DrawingState, 'factor' | 'off' | 'showPanels' | 'tags'>>): void;
+  /** places on the walls, mm, between which a reading is shown up */
+  traced: readonly { wall: WallName; at: number; height: number }[] | null;
+  set(part: Partial<Omit<DrawingState, 'set'>>): void;
 }
 
 export const mostExaggerated = 20;
 export const furthestOff = 400;
 
-export const useDrawing = create<DrawingState>()((set) => ({ factor: 5, off: 0, showPanels: true, tags: true, set }));
+export const useDrawing = create<DrawingState>()((set) => ({
+  factor: 5,
+  off: 0,
+  showPanels: true,
+  tags: true,
+  traced: null,
+  set,
+}));

@@ -1,2 +1,3 @@
 export { AlcovePane } from './AlcovePane';
+export { useDrawing } from './drawing-store';
 export { panelTitle, panelWords } from './panel-words';

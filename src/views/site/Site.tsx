@@ -5,11 +5,14 @@ import { AlcovePane } from '../alcove';
 import { Figures, Problems } from '../findings';
 import { goTo, type SitePart } from '../place';
 import { Basics } from './Basics';
+import { Elevation } from './elevation';
+import { Entry } from './entry';
 import { FieldSheet } from './FieldSheet';
 import { Fixtures } from './Fixtures';
 import { Picked } from './Picked';
 import { Readings } from './readings';
 import styles from './site.module.css';
+import { SurveyProvider } from './survey';
 
 const parts: readonly (readonly [SitePart, string])[] = [
   ['readings', 'Readings'],
@@ -22,38 +25,44 @@ const parts: readonly (readonly [SitePart, string])[] = [
 export function Site({ part }: { part: SitePart }) {
   const [picked, setPicked] = useState<PanelName | null>(null);
   return (
-    <div className={styles.site}>
-      <div className={styles.look}>
-        <AlcovePane picked={picked} onPick={setPicked} />
-        {picked && <Picked panel={picked} />}
-        <Problems shown={null} onShow={(panel) => goTo({ name: 'bench', panel })} />
+    <SurveyProvider>
+      <div className={styles.site} data-part={part}>
+        <div className={styles.look}>
+          {part === 'readings' && <Elevation picked={picked} onPick={setPicked} />}
+          <AlcovePane picked={picked} onPick={setPicked} />
+          {picked && <Picked panel={picked} />}
+          <Problems shown={null} onShow={(panel) => goTo({ name: 'bench', panel })} />
+        </div>
+        <Tabs.Root
+          className={styles.enter}
+          value={part}
+          onValueChange={(chosen) => goTo({ name: 'site', part: chosen as SitePart })}
+        >
+          <Tabs.List className={styles.parts} aria-label="Parts of the survey">
+            {parts.map(([name, words]) => (
+              <Tabs.Trigger key={name} value={name} className={styles.part}>
+                {words}
+              </Tabs.Trigger>
+            ))}
+          </Tabs.List>
+          <Tabs.Content value="readings" tabIndex={-1}>
+            <div className={styles.entering}>
+              <Entry />
+              <Readings />
+            </div>
+          </Tabs.Content>
+          <Tabs.Content value="truth" tabIndex={-1}>
+            <Figures />
+          </Tabs.Content>
+          <Tabs.Content value="holes" tabIndex={-1}>
+            <Fixtures />
+          </Tabs.Content>
+          <Tabs.Content value="basics" tabIndex={-1}>
+            <Basics />
+            <FieldSheet />
+          </Tabs.Content>
+        </Tabs.Root>
       </div>
-      <Tabs.Root
-        className={styles.enter}
-        value={part}
-        onValueChange={(chosen) => goTo({ name: 'site', part: chosen as SitePart })}
-      >
-        <Tabs.List className={styles.parts} aria-label="Parts of the survey">
-          {parts.map(([name, words]) => (
-            <Tabs.Trigger key={name} value={name} className={styles.part}>
-              {words}
-            </Tabs.Trigger>
-          ))}
-        </Tabs.List>
-        <Tabs.Content value="readings" tabIndex={-1}>
-          <Readings />
-        </Tabs.Content>
-        <Tabs.Content value="truth" tabIndex={-1}>
-          <Figures />
-        </Tabs.Content>
-        <Tabs.Content value="holes" tabIndex={-1}>
-          <Fixtures />
-        </Tabs.Content>
-        <Tabs.Content value="basics" tabIndex={-1}>
-          <Basics />
-          <FieldSheet />
-        </Tabs.Content>
-      </Tabs.Root>
-    </div>
+    </SurveyProvider>
   );
 }

@@ -7,10 +7,10 @@ import { Advice } from './Advice';
 import { KindGroup } from './KindGroup';
 import { kinds } from './kinds';
 
-/** All readings, by kind, with what to do next above them. */
+/** The record of all readings, by kind, with those that look wrong above them. */
 export function Readings() {
   const readings = useDraft(({ draft }) => draft.job.readings);
-  const { addReading, addPlaced } = useSession().draft.getState();
+  const { addReading } = useSession().draft.getState();
   const [open, setOpen] = useState<Partial<Record<ReadingKind, boolean>>>({});
   const [sought, setSought] = useState<string | null>(null);
   const present = kinds.filter((kind) => readings.some((reading) => reading.kind === kind));
@@ -30,8 +30,8 @@ export function Readings() {
 
   const add = (kind: ReadingKind) => show(addReading(kind), kind);
   return (
-    <Card title="Readings" aside={<AddReading onAdd={add} />}>
-      <Advice onTake={(advice) => show(addPlaced(advice.reading), advice.kind)} onShow={show} />
+    <Card title="Record" aside={<AddReading onAdd={add} />}>
+      <Advice onShow={show} />
       {readings.length === 0 && (
         <p>
           No reading yet. Draw a level line and a plumb line on the back wall, then start with the plumb line to each

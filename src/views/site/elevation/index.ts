@@ -1,0 +1,1 @@
+export { Elevation } from './Elevation';

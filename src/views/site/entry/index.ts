@@ -1,0 +1,1 @@
+export { Entry } from './Entry';

@@ -1,0 +1,70 @@
+import { type AdjustmentReport, type ReadingReport, takenValue } from '../../../core';
+import type { DraftReading } from '../../../job';
+import type { Lengths } from '../../parts';
+import type { SurveyPlace } from './place';
+
+export type PlaceState = 'empty' | 'unfinished' | 'taken' | 're-measure' | 'off';
+
+/** How a place stands. */
+export function stateOf(
+  place: SurveyPlace,
+  adjustment: AdjustmentReport | undefined,
+  isUnfinished: (list: SurveyPlace['list'], id: string) => boolean,
+): PlaceState {
+  if (place.id === null) return 'empty';
+  if (place.list === 'readings' && place.where.off) return 'off';
+  if (isUnfinished(place.list, place.id)) return 'unfinished';
+  const doubted = (row: ReadingReport) => row.flag === 're-measure' && row.id.split('/')[0] === place.id;
+  return place.list === 'readings' && adjustment?.readings.some(doubted) ? 're-measure' : 'taken';
+}
+
+/** A bow too small to tell, mm. */
+const FLAT = 0.2;
+
+export interface TagWords {
+  /** in a few characters, for the drawing */
+  short: string;
+  /** in full */
+  long: string;
+  /** 1 for a hollow, −1 for a hump */
+  bow: 1 | -1 | 0;
+}
+
+const nothing: TagWords = { short: '', long: '', bow: 0 };
+
+/** What was read at a place. */
+export function tagWords({ list, where, times }: SurveyPlace, lengths: Lengths): TagWords {
+  if (list === 'fixtures') return { ...nothing, short: where.id };
+  return 'id' in where ? readingWords(where, times, lengths) : nothing;
+}
+
+function readingWords(reading: DraftReading, times: number, lengths: Lengths): TagWords {
+  if (reading.kind === 'plumb') {
+    const gaps = reading.gaps ?? [];
+    const read = gaps.filter(({ value }) => value !== undefined).length;
+    const short = read === gaps.length ? `${read} gaps` : `${read} of ${gaps.length}`;
+    return { ...nothing, short, long: read === gaps.length ? short : `${short} gaps` };
+  }
+  if (reading.value === undefined) return nothing;
+  const repeats = (reading.repeats ?? []).filter((each) => each !== undefined);
+  const { mean, times: taken } = takenValue({ value: reading.value, repeats });
+  const bow = reading.kind !== 'straightedge' || Math.abs(mean) < FLAT ? 0 : mean > 0 ? 1 : -1;
+  const side = bow === 0 ? '' : bow > 0 ? 'hollow ' : 'hump ';
+  const short = shortValue(reading, mean, lengths);
+  const often = taken > 1 ? `, mean of ${taken}` : '';
+  const more = times > taken ? `, to be taken ${times - taken === 1 ? 'once' : `${times - taken} times`} more` : '';
+  return {
+    bow,
+    short: `${short}${times > taken ? ` +${times - taken}` : taken > 1 ? ` ×${taken}` : ''}`,
+    long: `${side}${reading.kind === 'straightedge' ? lengths.fine(Math.abs(mean)) : longValue(reading, mean, lengths)}${often}${more}`,
+  };
+}
+
+function shortValue({ kind }: DraftReading, value: number, lengths: Lengths): string {
+  if (kind === 'straightedge' && Math.abs(value) < FLAT) return 'flat';
+  if (kind === 'angle') return `${value.toFixed(1)}°`;
+  return lengths.resting(kind === 'straightedge' ? Math.abs(value) : value);
+}
+
+const longValue = ({ kind }: DraftReading, value: number, lengths: Lengths): string =>
+  kind === 'angle' ? `${value.toFixed(1)}°` : lengths.fine(value);
