@@ -78,13 +78,17 @@ export function createEntryStore(draftStore: Session['draft']) {
       const { id } = active.place;
       const reading = draft().job.readings.find((each) => each.id === id);
       if (!reading) return;
-      const field = fieldsOf(active.place)[active.field];
+      const all = fieldsOf(active.place);
+      const field = all[active.field];
       if (field?.path[0] === 'repeats') {
         removeRepeat(id, field.path[1] as number);
         return;
       }
-      const values = reading.kind === 'plumb' ? (reading.gaps ?? []).map(({ value }) => value) : [reading.value];
-      const nothing = values.every((value) => value === undefined) && !reading.note && !reading.photos?.length;
+      const others = all.filter((each) => each !== field);
+      const nothing =
+        others.every((each) => valueIn(draft().job, active.place, each) === undefined) &&
+        !reading.note &&
+        !reading.photos?.length;
       if (begun.has(id) && nothing) remove('readings', id);
     };
     const goOn = () => {
