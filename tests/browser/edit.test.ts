@@ -95,5 +95,5 @@ test('a new job draws from no reading at all and says what is missing', async ({
   await expect(page.getByRole('region', { name: 'Left wall' })).toContainText('not measured');
   await page.getByRole('tab', { name: 'Readings' }).click();
   await page.getByRole('button', { name: 'Enter it' }).click();
-  await expect(page.locator('[data-reading]')).toContainText('Not used yet');
+  await expect(page.getByTestId('entry')).toContainText('Plumb line to corner');
 });

@@ -1,4 +1,4 @@
-import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
+import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { useDraft } from '../../../job';
 import { Segments, useLengths } from '../../parts';
 import { kindWords, WaitingLine } from '../readings';
@@ -40,19 +40,17 @@ function Sheet({ active, input }: SheetProps) {
   const unit = useDraft(({ draft }) => draft.job.display);
   const [keyboard, setKeyboard] = useState(false);
   const id = useId();
-  const { place, field: index, text, fresh, fault } = active;
+  const { turn, place, field: index, text, fresh, fault } = active;
   const fields = fieldsOf(place);
   const field = fields[index];
   const { put, submit, skip, close, enterAll } = entry.getState();
 
   // A new number: the field is ready for keys, and the place in sight.
-  const step = `${place.list}/${JSON.stringify(place.where)}/${index}`;
-  const begun = place.id === null ? step : `${place.key}/${index}`;
-  useEffect(() => {
-    void begun;
+  useLayoutEffect(() => {
+    void turn;
     input.current?.focus({ preventScroll: true });
     input.current?.select();
-  }, [begun, input]);
+  }, [turn, input]);
   const key = place.key;
   useEffect(() => {
     document
@@ -63,7 +61,7 @@ function Sheet({ active, input }: SheetProps) {
 
   const negative = /^\s*[-−–]/.test(text);
   const shown = field.sides ? text.replace(/^\s*[-−–]\s*/, '') : text;
-  const turn = () => put(press({ text, fresh }, 'sign', unit));
+  const turnOver = () => put(press({ text, fresh }, 'sign', unit));
   const onText = (typed: string) => {
     const turned = field.sides && negative && !/^\s*[-−–]/.test(typed);
     put({ text: turned ? `-${typed}` : typed, fresh: false });
@@ -146,7 +144,7 @@ function Sheet({ active, input }: SheetProps) {
             label="To which side"
             value={negative ? field.sides[1] : field.sides[0]}
             choices={field.sides.map((side) => [side, side] as const)}
-            onChoose={(side) => (side === field.sides?.[1]) !== negative && turn()}
+            onChoose={(side) => (side === field.sides?.[1]) !== negative && turnOver()}
           />
         )}
       </div>

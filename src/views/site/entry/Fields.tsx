@@ -33,6 +33,7 @@ export function Fields({ active, fields }: { active: Active; fields: readonly Pl
             <button
               type="button"
               className={styles.field}
+              data-field={i}
               aria-current={i === active.field || undefined}
               onClick={() => entry.getState().open(place, i)}
             >

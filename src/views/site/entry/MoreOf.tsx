@@ -4,6 +4,7 @@ import { useLengths } from '../../parts';
 import { ReadingRest, RepeatWords, Sentence } from '../readings';
 import { type Active, fieldsOf, pathOf, useSurvey } from '../survey';
 import styles from './entry.module.css';
+import { Photos } from './Photos';
 
 /** What else there is to a reading: taken again, earlier values, note, where it was taken, left out. */
 export function MoreOf({ active }: { active: Active }) {
@@ -38,6 +39,7 @@ export function MoreOf({ active }: { active: Active }) {
         </div>
         <RepeatWords reading={reading} />
         <History active={active} />
+        <Photos reading={reading} />
         <Sentence reading={reading} />
         <ReadingRest reading={reading} />
       </div>

@@ -14,6 +14,8 @@ export interface Pad {
 
 /** The number in hand. */
 export interface Active extends Pad {
+  /** another number each time that one is taken up */
+  turn: number;
   place: SurveyPlace;
   field: number;
   /** why it was not taken */
@@ -46,6 +48,7 @@ export interface EntryState {
 export function createEntryStore(draftStore: Session['draft']) {
   /** readings that were begun here and go again where nothing is entered */
   const begun = new Set<string>();
+  let turns = 0;
   const draft = () => draftStore.getState().draft;
 
   const textOf = (place: SurveyPlace, field: PlaceField): string => {
@@ -67,7 +70,7 @@ export function createEntryStore(draftStore: Session['draft']) {
     const survey = () => surveyOf(draft().job, get().plan);
     const taken = (place: SurveyPlace, field: number): Active => {
       const { [field]: of } = fieldsOf(place);
-      return { place, field, text: of ? textOf(place, of) : '', fresh: true, fault: null };
+      return { turn: ++turns, place, field, text: of ? textOf(place, of) : '', fresh: true, fault: null };
     };
     /** Ends the entry in hand: an empty reading begun here and an empty repeat go again. */
     const leave = () => {
