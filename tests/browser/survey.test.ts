@@ -69,7 +69,7 @@ async function tapIn(page: Page): Promise<number> {
 }
 
 const openEntries = async (page: Page): Promise<string> =>
-  (await page.getByText(/\d+ of \d+ to go|All of the plan is read/).textContent()) ?? '';
+  (await page.getByText(/^(\d+ of \d+ to go|All of the plan is read)$/).textContent()) ?? '';
 
 /** Keeps what the worker that solves has answered last, as the page got it. */
 async function listenToSolver(page: Page): Promise<() => Promise<Result>> {
