@@ -157,9 +157,10 @@ test.describe('on a phone', () => {
     const text = await savedJob(page);
     const { readings } = JSON.parse(text) as { readings: unknown[] };
     expect(readings.length).toBeGreaterThan(25);
-    const expected = await headless(text);
-    await expect.poll(async () => resultJson(await lastResult())).toBe(expected);
-    expect(JSON.parse(expected).adjustment.suspects).toEqual([]);
+    // The app plans stock lengths only when they are asked for.
+    const { stock: _, ...expected } = JSON.parse(await headless(text)) as Result;
+    await expect.poll(async () => JSON.parse(resultJson(await lastResult()))).toEqual(expected);
+    expect(expected.adjustment.suspects).toEqual([]);
     expect(watched.errors.filter((error) => !/ERR_INTERNET_DISCONNECTED/.test(error))).toEqual([]);
     expect(watched.strangers).toEqual([]);
   });
