@@ -4,7 +4,7 @@ import { adhesivePages } from './adhesivePages';
 import type { JobPackOptions } from './jobPack';
 import { jointPages } from './jointPages';
 import { Pack } from './pack';
-import { papers } from './paper';
+import { pagePaper } from './paper';
 import { cautionPages, signOffPages } from './signOffPages';
 import { workPages } from './workPages';
 
@@ -15,7 +15,7 @@ export async function checklist(
   fonts: OutputFonts,
   options: JobPackOptions = {},
 ): Promise<Uint8Array> {
-  const paper = papers[options.paper ?? (job.display === 'in' ? 'letter' : 'a4')];
+  const paper = pagePaper(job, options.paper);
   const pack = await Pack.open(job.name, paper, fonts);
   workPages(pack, job, result);
   adhesivePages(pack, job, result);

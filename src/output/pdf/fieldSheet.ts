@@ -3,7 +3,7 @@ import type { OutputFonts } from '../outputFonts';
 import { Flow } from './flow';
 import type { JobPackOptions } from './jobPack';
 import { Pack } from './pack';
-import { papers } from './paper';
+import { pagePaper } from './paper';
 import { readingWords } from './readingWords';
 
 const BLANK = '__________';
@@ -15,7 +15,7 @@ export async function fieldSheet(
   fonts: OutputFonts,
   options: JobPackOptions = {},
 ): Promise<Uint8Array> {
-  const paper = papers[options.paper ?? (job.display === 'in' ? 'letter' : 'a4')];
+  const paper = pagePaper(job, options.paper);
   const pack = await Pack.open(job.name, paper, fonts);
   const reached = plan.at(-1);
   const width = (mm: number): string => formatPlusMinus(mm, { unit: job.display });

@@ -5,11 +5,12 @@ import { adhesivePages } from './adhesivePages';
 import { cardPage } from './card';
 import { coverPages } from './coverPages';
 import { dryFitPages } from './dryFitPages';
+import { type FullSize, panelFullSize, pieceFullSize } from './fullSize';
 import { holePages } from './holePages';
 import { jointPages } from './jointPages';
 import { materialsPages } from './materialsPages';
 import { type Leaf, Pack } from './pack';
-import { type PaperName, papers } from './paper';
+import { type PaperName, pagePaper, papers } from './paper';
 import { piecePages } from './piecePages';
 import { sheetPages } from './sheetPages';
 import { cautionPages, signOffPages } from './signOffPages';
@@ -36,9 +37,10 @@ export async function jobPack(
   fonts: OutputFonts,
   options: JobPackOptions = {},
 ): Promise<Uint8Array> {
-  const paper = papers[options.paper ?? (job.display === 'in' ? 'letter' : 'a4')];
+  const paper = pagePaper(job, options.paper);
+  const tilePaper = options.paper ? papers[options.paper] : paper;
   const pack = await Pack.open(job.name, paper, fonts);
-  const contents = coverPages(pack, job, result, drawings, 13 + 2 * drawings.length);
+  const contents = coverPages(pack, job, result, drawings, 14 + 2 * drawings.length);
   const enter = (title: string, leaf: Leaf | null): void => {
     if (leaf !== null) contents.enter(title, leaf);
   };
@@ -59,9 +61,18 @@ export async function jobPack(
   enter('Cautions', cautionPages(pack, result));
   enter('Sign-off', signOffPages(pack, job, result));
   for (const drawing of drawings) {
-    const plan = tilePlan(drawing, paper);
-    enter(`${drawing.title}: full-size template`, tileMapPage(pack, drawing, plan));
-    tilePages(pack, drawing, plan);
+    enter(`${drawing.title}: full-size template`, fullSizePages(panelFullSize(drawing)));
   }
+  const small = pieceDrawings.flatMap((drawing) => pieceFullSize(drawing) ?? []);
+  const [firstSmall] = small.map(fullSizePages);
+  if (firstSmall) contents.enter('Legs, shelves and feet: full-size templates', firstSmall);
   return pack.close();
+
+  /** A map of the tiles and the tiles; the tile alone where one page holds all. */
+  function fullSizePages(full: FullSize): Leaf {
+    const plan = tilePlan(full.tiled, tilePaper);
+    const leaf = plan.tiles.length > 1 ? tileMapPage(pack, full, plan) : null;
+    const [tile] = tilePages(pack, full, plan);
+    return leaf ?? tile!;
+  }
 }

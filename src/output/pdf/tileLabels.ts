@@ -22,7 +22,7 @@ const LEADING = 1.25;
 /** Clear border inside a tile, mm. */
 const INSET = 2;
 
-interface Label {
+export interface TileLabel {
   lines: string[];
   upright: boolean;
   anchor: Point;
@@ -32,21 +32,32 @@ interface Label {
 
 /** Words of one full-size tile, each whole on it and clear of lines and of one another where there is room. */
 export function tileLabels(drawing: PanelDrawing, ground: Rectangle, measure: MeasureText): Shape[] {
+  const areas = drawing.strips
+    .filter(({ kind }) => kind !== 'offcut')
+    .map(({ polygon }) => shapeBounds([{ kind: 'polyline', layer: 'sliver', points: polygon, closed: true }]));
+  return placeLabels(labelsOn(drawing, ground), ground, { strokes: templateStrokes(drawing), areas }, measure);
+}
+
+/** Each label whole on the ground and clear of lines, areas and one another where there is room. */
+export function placeLabels(
+  labels: readonly TileLabel[],
+  ground: Rectangle,
+  avoid: { strokes: [Point, Point][]; areas: Rectangle[] },
+  measure: MeasureText,
+): Shape[] {
   const inside = {
     left: ground.left + INSET,
     right: ground.right - INSET,
     bottom: ground.bottom + INSET,
     top: ground.top - INSET,
   };
-  const strokes = templateStrokes(drawing).flatMap(([a, b]) => {
+  const strokes = avoid.strokes.flatMap(([a, b]) => {
     const part = clipStroke(a, b, ground);
     return part ? [part] : [];
   });
-  const areas = drawing.strips
-    .filter(({ kind }) => kind !== 'offcut')
-    .map(({ polygon }) => shapeBounds([{ kind: 'polyline', layer: 'sliver', points: polygon, closed: true }]));
+  const { areas } = avoid;
   const taken: Rectangle[] = [];
-  return labelsOn(drawing, ground).flatMap(({ lines, upright, ...wish }) => {
+  return labels.flatMap(({ lines, upright, ...wish }) => {
     const long = Math.max(...lines.map((text, i) => measure(text, SIZE, i === 0)));
     const high = lines.length * LEADING * SIZE;
     const box = placeLabel(
@@ -68,13 +79,13 @@ export function tileLabels(drawing: PanelDrawing, ground: Rectangle, measure: Me
 }
 
 /** A line from the point told of to words that lie too far off to be taken for its own without one. */
-function leaderTo({ anchor: [x, y], reach }: Pick<Label, 'anchor' | 'reach'>, box: Rectangle): Polyline[] {
+function leaderTo({ anchor: [x, y], reach }: Pick<TileLabel, 'anchor' | 'reach'>, box: Rectangle): Polyline[] {
   const near: Point = [Math.max(box.left, Math.min(box.right, x)), Math.max(box.bottom, Math.min(box.top, y))];
   return Math.hypot(near[0] - x, near[1] - y) > reach + SIZE ? [line('text', [x, y], near)] : [];
 }
 
-function labelsOn(drawing: PanelDrawing, ground: Rectangle): Label[] {
-  const labels: Label[] = [];
+function labelsOn(drawing: PanelDrawing, ground: Rectangle): TileLabel[] {
+  const labels: TileLabel[] = [];
   const within = ([x, y]: Point) => x >= ground.left && x <= ground.right && y >= ground.bottom && y <= ground.top;
   for (const edge of drawing.edges) {
     for (const mark of edge.marks) {
@@ -122,7 +133,7 @@ function inwards({ place }: EdgeDrawing): Point {
 }
 
 /** The middle of what a tile shows of a path. */
-function middleOn(path: Point[], ground: Rectangle): Point | null {
+export function middleOn(path: Point[], ground: Rectangle): Point | null {
   const parts = strokesOf(path).flatMap(([a, b]) => clipStroke(a, b, ground) ?? []);
   return parts.length ? [(parts[0]![0] + parts.at(-1)![0]) / 2, (parts[0]![1] + parts.at(-1)![1]) / 2] : null;
 }

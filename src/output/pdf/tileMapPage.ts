@@ -1,28 +1,29 @@
 import type { Point } from '../../core';
-import { corners, geometryShapes, type MeasureText, type PanelDrawing, placeShapes, wrapText } from '../drawing';
+import { corners, type MeasureText, placeShapes, wrapText } from '../drawing';
 import { drawCheckBars } from './checkBars';
 import { drawShapes } from './drawShapes';
 import { drawTitle } from './flow';
+import type { FullSize } from './fullSize';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
 import { OVERLAP, type TilePlan } from './tilePlan';
 
 /** How a panel's full-size pages lie together, with the number of the page that carries each. */
-export function tileMapPage(pack: Pack, drawing: PanelDrawing, plan: TilePlan): Leaf {
+export function tileMapPage(pack: Pack, full: FullSize, plan: TilePlan): Leaf {
   const leaf = pack.addLeaf();
   const { pen, content } = leaf;
   const printed = plan.tiles.filter(({ printed: shown }) => shown).length;
   let y = drawTitle(
     pack,
     leaf,
-    `${drawing.title}: full-size template`,
-    `${drawing.statement}. ${printed} pages of ${plan.paper.label}, ${plan.columns} across and ${plan.rows} down.`,
+    `${full.title}: full-size template`,
+    `${full.statement}. ${printed} pages of ${plan.paper.label}, ${plan.columns} across and ${plan.rows} down.`,
   );
   const size = 9 * POINT;
   const steps = [
     'Print at 100 % (“actual size”), never “fit to page”. Lay a rule on both check bars of a printed page: if they are not 100 mm and 4 in long, do not use it.',
     `Neighbouring pages cover the same ${OVERLAP} mm. Cut one of two neighbours along its dashed join line, lay it on the other’s join line so that the crosses meet, and tape.`,
-    'When all is taped, check the level line and the plumb line with a straightedge, and their distance to the far edges against the cut card.',
+    'When all is taped, check straight lines with a straightedge, and the distances between far edges against the cut card.',
     'Crossed-out cells carry nothing to cut or drill and are not printed.',
   ];
   steps.forEach((step, number) => {
@@ -34,7 +35,7 @@ export function tileMapPage(pack: Pack, drawing: PanelDrawing, plan: TilePlan): 
     y -= 0.4 * size;
   });
   drawCheckBars(pen, [content.left, content.bottom + 2]);
-  drawMap(leaf, pack.measure, drawing, plan, {
+  drawMap(leaf, pack.measure, full, plan, {
     left: content.left,
     right: content.right,
     bottom: content.bottom + 20,
@@ -46,7 +47,7 @@ export function tileMapPage(pack: Pack, drawing: PanelDrawing, plan: TilePlan): 
 function drawMap(
   { pen, number }: Leaf,
   measure: MeasureText,
-  drawing: PanelDrawing,
+  full: FullSize,
   { tiles, columns, rows }: TilePlan,
   room: { left: number; right: number; bottom: number; top: number },
 ): void {
@@ -57,15 +58,13 @@ function drawMap(
   );
   const x0 = (room.left + room.right) / 2 - (scale * (first.left + last.right)) / 2;
   const y0 = (room.bottom + room.top) / 2 - (scale * (first.top + last.bottom)) / 2;
-  const bare = { ...drawing, strips: [], sheet: { left: 0, right: 0, bottom: 0, top: 0 } };
-  drawShapes(
-    pen,
-    placeShapes(
-      geometryShapes(bare, 0).filter(({ layer }) => layer !== 'sheet' && layer !== 'mark'),
-      scale,
-      [x0, y0],
-    ),
-  );
+  const frame = corners({
+    left: x0 + scale * first.left,
+    right: x0 + scale * last.right,
+    bottom: y0 + scale * last.bottom,
+    top: y0 + scale * first.top,
+  });
+  pen.clipped(frame, () => drawShapes(pen, placeShapes(full.mapShapes, scale, [x0, y0])));
   let page = number;
   for (const { id, column, row, ground, printed } of tiles) {
     const left = column === 0 ? ground.left : ground.left + OVERLAP / 2;

@@ -1,28 +1,21 @@
 import { concatTransformationMatrix, drawObject, type PDFRef, popGraphicsState, pushGraphicsState } from 'pdf-lib';
 import type { Point } from '../../core';
-import { geometryShapes, type PanelDrawing, placeShapes, type Rectangle } from '../drawing';
+import { placeShapes, type Rectangle } from '../drawing';
 import { drawCheckBars } from './checkBars';
 import { drawShapes } from './drawShapes';
+import type { FullSize } from './fullSize';
 import { fitted, type Leaf, MARGIN, type Pack } from './pack';
 import { POINT } from './paper';
 import type { Pen } from './pen';
-import { tileLabels } from './tileLabels';
 import { OVERLAP, STRIP, type Tile, type TilePlan, tileSize } from './tilePlan';
 
-/** Length of the stroke at a mark at full size, mm. */
-const TICK = 10;
-
-/** A panel at exactly 1:1 over as many pages as carry something to cut, drill or align. */
-export function tilePages(pack: Pack, drawing: PanelDrawing, plan: TilePlan): void {
-  const reach = drawing.bounds;
-  const stamp = pack.addStamp(
-    { left: reach.left - TICK, right: reach.right + TICK, bottom: reach.bottom - TICK, top: reach.top + TICK },
-    (pen) => drawShapes(pen, geometryShapes(drawing, TICK)),
-  );
-  for (const tile of plan.tiles) if (tile.printed) tilePage(pack, drawing, plan, tile, stamp);
+/** A template at exactly 1:1 over as many pages as carry something to cut, drill or align. */
+export function tilePages(pack: Pack, full: FullSize, plan: TilePlan): Leaf[] {
+  const stamp = pack.addStamp(full.reach, (pen) => drawShapes(pen, full.shapes));
+  return plan.tiles.filter(({ printed }) => printed).map((tile) => tilePage(pack, full, plan, tile, stamp));
 }
 
-function tilePage(pack: Pack, drawing: PanelDrawing, plan: TilePlan, tile: Tile, stamp: PDFRef): void {
+function tilePage(pack: Pack, full: FullSize, plan: TilePlan, tile: Tile, stamp: PDFRef): Leaf {
   const leaf = pack.addLeaf(plan.paper);
   const { pen, page } = leaf;
   const { width, height } = tileSize(plan.paper);
@@ -50,9 +43,10 @@ function tilePage(pack: Pack, drawing: PanelDrawing, plan: TilePlan, tile: Tile,
       );
     },
   );
-  drawShapes(pen, placeShapes(tileLabels(drawing, tile.ground, pack.measure), 1, shift));
+  drawShapes(pen, placeShapes(full.labels(tile.ground, pack.measure), 1, shift));
   drawJoins(pen, tile, plan, frame);
-  drawStrip(pack, leaf, drawing, tile);
+  drawStrip(pack, leaf, full, tile);
+  return leaf;
 }
 
 /** Dashed join lines half-way through each overlap, the neighbour's name on them, and register crosses. */
@@ -101,14 +95,14 @@ function cross(pen: Pen, [x, y]: Point): void {
   pen.circle([x, y], 2, { width: 0.2 });
 }
 
-function drawStrip(pack: Pack, { pen, paper }: Leaf, drawing: PanelDrawing, tile: Tile): void {
+function drawStrip(pack: Pack, { pen, paper }: Leaf, full: FullSize, tile: Tile): void {
   const x = MARGIN + 118;
   const width = paper.width - MARGIN - x;
   const size = 8 * POINT;
   const y = MARGIN + 7;
   drawCheckBars(pen, [MARGIN, y]);
   pen.text(tile.id, [paper.width - MARGIN, y + 4.5], { size: 20 * POINT, bold: true, align: 'end' });
-  pen.text(fitted(drawing.title, width - 20, size, pack.measure), [x, y + 8], { size, bold: true });
-  pen.text(drawing.view === 'face' ? 'FACE UP' : 'BACK UP (MIRRORED)', [x, y + 4], { size, bold: true });
+  pen.text(fitted(full.title, width - 20, size, pack.measure), [x, y + 8], { size, bold: true });
+  pen.text(full.statement.split(':')[0]!, [x, y + 4], { size, bold: true });
   pen.text('1:1 – print at 100 %, check both bars', [x, y], { size });
 }

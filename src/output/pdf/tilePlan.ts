@@ -1,5 +1,5 @@
 import type { Point } from '../../core';
-import { clipStroke, corners, type PanelDrawing, type Rectangle } from '../drawing';
+import { clipStroke, corners, type Rectangle } from '../drawing';
 import { MARGIN } from './pack';
 import type { Paper } from './paper';
 
@@ -25,6 +25,14 @@ export interface Tile {
   printed: boolean;
 }
 
+/** What tiles must show: an outline, holes that are better not split, and control lines. */
+export interface Tiled {
+  outline: Point[];
+  holes: { centre: Point; diameter: { mm: number } }[];
+  levelLine?: { line: [Point, Point] };
+  plumbDatum?: { line: [Point, Point] };
+}
+
 export interface TilePlan {
   paper: Paper;
   columns: number;
@@ -41,17 +49,24 @@ export function tileSize(paper: Paper): { width: number; height: number } {
  * Covers a template with tiles at 1:1: the paper upright or lying and the grid where the fewest pages are printed and the
  * fewest holes lie across a join.
  */
-export function tilePlan(drawing: PanelDrawing, paper: Paper): TilePlan {
-  const plans = [paper, { ...paper, width: paper.height, height: paper.width }].flatMap((sheet) =>
-    plansOn(drawing, sheet),
-  );
+export function tilePlan(drawing: Tiled, paper: Paper): TilePlan {
+  const sheets = paper.roll
+    ? [{ ...paper, height: lengthOnRoll(drawing) }]
+    : [paper, { ...paper, width: paper.height, height: paper.width }];
+  const plans = sheets.flatMap((sheet) => plansOn(drawing, sheet));
   const cost = (plan: TilePlan) => printedCount(plan) + SPLIT_HOLE * splitHoles(drawing, plan);
   return plans.reduce((best, plan) => (cost(plan) < cost(best) ? plan : best));
 }
 
+/** Length off a roll on which a template's whole height fits, mm. */
+function lengthOnRoll({ outline }: Tiled): number {
+  const ys = outline.map(([, y]) => y);
+  return Math.ceil(Math.max(...ys) - Math.min(...ys) + 2 * BORDER + 2 * MARGIN + STRIP);
+}
+
 /** Holes that lie whole on no tile. */
-function splitHoles({ holes }: PanelDrawing, { tiles }: TilePlan): number {
-  const whole = ({ centre: [x, y], diameter: { mm } }: PanelDrawing['holes'][number]) =>
+function splitHoles({ holes }: Tiled, { tiles }: TilePlan): number {
+  const whole = ({ centre: [x, y], diameter: { mm } }: Tiled['holes'][number]) =>
     tiles.some(
       ({ ground: { left, right, bottom, top } }) =>
         x - mm / 2 >= left && x + mm / 2 <= right && y - mm / 2 >= bottom && y + mm / 2 <= top,
@@ -61,7 +76,7 @@ function splitHoles({ holes }: PanelDrawing, { tiles }: TilePlan): number {
 
 export const printedCount = ({ tiles }: TilePlan): number => tiles.filter(({ printed }) => printed).length;
 
-function plansOn(drawing: PanelDrawing, paper: Paper): TilePlan[] {
+function plansOn(drawing: Tiled, paper: Paper): TilePlan[] {
   const { width, height } = tileSize(paper);
   const xs = drawing.outline.map(([x]) => x);
   const ys = drawing.outline.map(([, y]) => y);
@@ -111,10 +126,14 @@ export function columnLetters(column: number): string {
 }
 
 /** Cut edges, control lines and the squares round holes. */
-function strokesToShow({ outline, holes, levelLine, plumbDatum }: PanelDrawing): [Point, Point][] {
+function strokesToShow({ outline, holes, levelLine, plumbDatum }: Tiled): [Point, Point][] {
   const closed = (points: Point[]) =>
     points.map((point, i): [Point, Point] => [point, points[(i + 1) % points.length]!]);
-  const square = ({ centre: [x, y], diameter: { mm } }: PanelDrawing['holes'][number]) =>
+  const square = ({ centre: [x, y], diameter: { mm } }: Tiled['holes'][number]) =>
     closed(corners({ left: x - mm / 2, right: x + mm / 2, bottom: y - mm / 2, top: y + mm / 2 }));
-  return [...closed(outline), levelLine.line, plumbDatum.line, ...holes.flatMap(square)];
+  return [
+    ...closed(outline),
+    ...[levelLine, plumbDatum].flatMap((control) => (control ? [control.line] : [])),
+    ...holes.flatMap(square),
+  ];
 }

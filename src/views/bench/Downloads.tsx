@@ -18,6 +18,7 @@ const papers: readonly (readonly [PaperName, string])[] = [
   ['tabloid', 'Tabloid'],
   ['a4', 'A4'],
   ['a3', 'A3'],
+  ['roll', 'Roll, 24 in wide'],
 ];
 
 interface DownloadsProps {
