@@ -8,6 +8,7 @@ export type {
   ReadingReport,
   Suspect,
 } from './adjust';
+export type { Advice } from './advice';
 export { applyChoice, type Hiding, type HidingPair, hidingOf, hidingPairs } from './choice';
 export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport } from './diagnose';
 export {
@@ -36,17 +37,19 @@ export {
 export { splitContour } from './leg';
 export * from './length';
 export { type AdhesiveLayout, CARTRIDGES, type Joint, type MaterialLine, type Materials } from './materials';
-export type {
-  CutMethod,
-  EdgeName,
-  Gap,
-  Mark,
-  Panel,
-  PanelEdge,
-  PanelHole,
-  PanelName,
-  Point,
-  Problem,
+export {
+  type CutMethod,
+  type EdgeName,
+  type Gap,
+  type HoleTool,
+  holeTool,
+  type Mark,
+  type Panel,
+  type PanelEdge,
+  type PanelHole,
+  type PanelName,
+  type Point,
+  type Problem,
 } from './panel';
 export {
   type Angle,

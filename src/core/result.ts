@@ -1,4 +1,5 @@
 import type { AdjustmentReport } from './adjust';
+import type { Advice } from './advice';
 import type { FrontReport } from './diagnose';
 import type { DryFit } from './dry-fit';
 import type { Side, WallName } from './job-file';
@@ -28,6 +29,8 @@ export interface Result {
   materials: Materials;
   sequence: SequenceStep[];
   problems: Problem[];
+  /** what does not keep the job from being built */
+  advice: Advice[];
   /** there once the templates' files have been made and read back */
   dryFit?: DryFit;
 }

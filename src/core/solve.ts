@@ -1,5 +1,6 @@
 import { adjust } from './adjust';
 import { adjustmentReport } from './adjustmentReport';
+import { adviceFor } from './advice';
 import { restrained } from './alcove';
 import { diagnose } from './diagnose';
 import { fitPieces } from './fitPieces';
@@ -51,6 +52,7 @@ export function solve(job: Job): Result {
       shelves: pieces.shelves.map(labelled),
     }),
     problems,
+    advice: adviceFor(job, panels),
   };
 }
 

@@ -4,7 +4,7 @@ import type { Fixture, ReadingKind, Unread } from '../core';
 import { type Draft, type DraftFixture, type DraftReading, typedAfterRemoval, typedWithout } from './draft';
 import { type EntryKind, rangeFault, readEntry } from './entry';
 import { withHistory } from './history';
-import { newFixture, newReading, placedReading } from './new-item';
+import { newFixture, newReading, newStud, placedReading } from './new-item';
 import { type FieldPath, fieldKey, pathOfKey, valueAt, withValueAt } from './path';
 
 /** What undo and redo go by. */
@@ -37,7 +37,8 @@ export interface DraftState {
   removeRepeat(readingId: string, index: number): void;
   addFixture(kind: Fixture['kind']): string;
   putOnWall(fixtureId: string, wall: Fixture['wall']): void;
-  remove(list: 'readings' | 'fixtures', id: string): void;
+  addStud(): string;
+  remove(list: 'readings' | 'fixtures' | 'studs', id: string): void;
   addGap(readingId: string): void;
   removeGap(readingId: string, index: number): void;
   /** Takes up another job, or this one as it was changed elsewhere, with the steps that undo goes back by. */
@@ -114,6 +115,11 @@ export const createDraftStore = (first: Draft, now: () => Date = () => new Date(
             const fixture = newFixture(kind, get().draft.job);
             edit(null, ({ job }) => ({ job: { ...job, fixtures: [...job.fixtures, fixture] } }));
             return fixture.id;
+          },
+          addStud: () => {
+            const stud = newStud(get().draft.job);
+            edit(null, ({ job }) => ({ job: { ...job, studs: [...job.studs, stud] } }));
+            return stud.id;
           },
           putOnWall: (fixtureId, wall) =>
             edit(null, ({ job, typed }) => ({
@@ -200,8 +206,14 @@ const withRepeats = (job: Draft['job'], readingId: string, change: (repeats: num
 });
 
 function onWall(fixture: DraftFixture, wall: Fixture['wall']): DraftFixture {
-  const { id, kind, aboveRim, hole } = fixture;
-  const common = { id, kind, ...(aboveRim !== undefined && { aboveRim }), ...(hole !== undefined && { hole }) };
+  const { id, kind, aboveRim, hole, takenAt } = fixture;
+  const common = {
+    id,
+    kind,
+    ...(takenAt !== undefined && { takenAt }),
+    ...(aboveRim !== undefined && { aboveRim }),
+    ...(hole !== undefined && { hole }),
+  };
   if (wall === 'back') return { ...common, wall };
   return fixture.wall === 'back' ? { ...common, wall, fromBackOf: 'panel' } : { ...fixture, wall };
 }

@@ -1,4 +1,4 @@
-import type { Fixture, Job, ReadingKind, ReadingOf } from '../core';
+import type { Fixture, Job, ReadingKind, ReadingOf, Stud } from '../core';
 import { type FieldPath, fieldKey, pathOfKey, startsWith } from './path';
 
 type Unfinished<T> = T extends (infer Item)[]
@@ -17,7 +17,14 @@ export type DraftFixture = {
   [W in Fixture['wall']]: WithKeys<Extract<Fixture, { wall: W }>, 'id' | 'kind' | 'wall'>;
 }[Fixture['wall']];
 
-export type DraftJob = Omit<Job, 'readings' | 'fixtures'> & { readings: DraftReading[]; fixtures: DraftFixture[] };
+/** A stud as far as it has been entered. */
+export type DraftStud = WithKeys<Stud, 'id' | 'wall'>;
+
+export type DraftJob = Omit<Job, 'readings' | 'fixtures' | 'studs'> & {
+  readings: DraftReading[];
+  fixtures: DraftFixture[];
+  studs: DraftStud[];
+};
 
 /** The job as the person has it in hand: what is understood, and beside it every text that is not (yet). */
 export interface Draft {

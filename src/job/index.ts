@@ -1,7 +1,7 @@
 export { blankJob } from './blank';
 export { type Demo, demos, firstDemo } from './demos';
 export { download } from './download';
-export type { Draft, DraftFixture, DraftJob, DraftReading, DraftReadingOf } from './draft';
+export type { Draft, DraftFixture, DraftJob, DraftReading, DraftReadingOf, DraftStud } from './draft';
 export type { DraftState } from './draft-store';
 export { type EntryKind, fieldFault } from './entry';
 export { historyAt } from './history';

@@ -4,9 +4,10 @@ import type { Draft } from './draft';
 import { usable } from './usable';
 
 const item = z.looseObject({ id: z.string(), kind: z.string() });
+const stud = z.looseObject({ id: z.string(), wall: z.string() });
 const kept = z.object({
   id: z.string(),
-  job: z.looseObject({ readings: z.array(item), fixtures: z.array(item) }),
+  job: z.looseObject({ readings: z.array(item), fixtures: z.array(item), studs: z.array(stud).default([]) }),
   typed: z.record(z.string(), z.string()),
 });
 
@@ -14,9 +15,9 @@ const kept = z.object({
 export function keptDraft(value: unknown): Draft | null {
   const parsed = kept.safeParse(value);
   if (!parsed.success) return null;
-  const { readings, fixtures, ...rest } = parsed.data.job;
-  const sections = jobSchema.safeParse({ ...rest, readings: [], fixtures: [] });
+  const { readings, fixtures, studs, ...rest } = parsed.data.job;
+  const sections = jobSchema.safeParse({ ...rest, readings: [], fixtures: [], studs: [] });
   if (!sections.success) return null;
-  const draft = { ...parsed.data, job: { ...sections.data, readings, fixtures } } as Draft;
+  const draft = { ...parsed.data, job: { ...sections.data, readings, fixtures, studs } } as Draft;
   return usable(draft).ok ? draft : null;
 }

@@ -1,5 +1,5 @@
 import type { Fixture, ReadingKind, Unread } from '../core';
-import type { DraftFixture, DraftJob, DraftReading } from './draft';
+import type { DraftFixture, DraftJob, DraftReading, DraftStud } from './draft';
 
 /** The first of r1, r2, … (f1, f2, …) that no item has. */
 export function freeId(items: readonly { id: string }[], letter: string): string {
@@ -53,3 +53,10 @@ export function newFixture(kind: Fixture['kind'], job: DraftJob): DraftFixture {
   const wall = job.fit.wetWall;
   return wall === 'back' ? { id, kind, wall } : { id, kind, wall, fromBackOf: 'panel' };
 }
+
+/** A stud behind the wet wall with its place still to be entered. */
+export const newStud = ({ studs, fit }: DraftJob): DraftStud => ({
+  id: freeId(studs, 's'),
+  wall: fit.wetWall,
+  width: 38,
+});

@@ -1,6 +1,6 @@
 /**
  * Where a field stands in a draft: `['fit', 'top']`, `['readings', 'r1', 'value']`, `['readings', 'r7', 'gaps', 0, 'height']`.
- * Items of the lists `readings` and `fixtures` are addressed by id, so that a path outlives a change of order.
+ * Items of lists such as `readings`, `fixtures` and `studs` are addressed by id, so that a path outlives a change of order.
  */
 export type FieldPath = readonly (string | number)[];
 

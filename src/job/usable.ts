@@ -1,11 +1,13 @@
 import { type Fault, type Job, jobSchema, parseJob } from '../core';
-import type { Draft, DraftFixture, DraftReading } from './draft';
+import type { Draft, DraftFixture, DraftReading, DraftStud } from './draft';
 import { isBlank } from './entry';
 import { pathOfKey, startsWith } from './path';
 
-/** A reading or fixture that cannot be used yet, and why. */
+type ItemList = 'readings' | 'fixtures' | 'studs';
+
+/** A reading, fixture or stud that cannot be used yet, and why. */
 export interface SetAside {
-  list: 'readings' | 'fixtures';
+  list: ItemList;
   id: string;
   faults: Fault[];
 }
@@ -21,7 +23,7 @@ export type Usable =
  */
 export function usable(draft: Draft, typing: string | null = null): Usable {
   const setAside: SetAside[] = [];
-  const keep = <T extends DraftReading | DraftFixture>(list: 'readings' | 'fixtures', items: readonly T[]): T[] =>
+  const keep = <T extends DraftReading | DraftFixture | DraftStud>(list: ItemList, items: readonly T[]): T[] =>
     items.filter((item) => {
       const faults = faultsOf(draft, list, item, typing);
       if (faults.length > 0) setAside.push({ list, id: item.id, faults });
@@ -32,14 +34,15 @@ export function usable(draft: Draft, typing: string | null = null): Usable {
     ...job,
     readings: keep('readings', job.readings),
     fixtures: keep('fixtures', job.fixtures),
+    studs: keep('studs', job.studs ?? []),
   });
   return parsed.ok ? { ...parsed, setAside } : { ...parsed, setAside };
 }
 
 function faultsOf(
   draft: Draft,
-  list: 'readings' | 'fixtures',
-  item: DraftReading | DraftFixture,
+  list: ItemList,
+  item: DraftReading | DraftFixture | DraftStud,
   typing: string | null,
 ): Fault[] {
   const unread = Object.keys(draft.typed)

@@ -5,7 +5,7 @@ const panelNames: WallName[] = ['back', 'left', 'right'];
 
 /** The template drawings of a job's panels, back panel first. */
 export function jobDrawings(job: Job, result: Result, view: View = 'face'): PanelDrawing[] {
-  return panelNames.map((name) => panelDrawing(result.panels[name], job, result.problems, view));
+  return panelNames.map((name) => panelDrawing(result.panels[name], job, result.problems, view, result.advice));
 }
 
 /** The template drawings of every cut piece besides the panels: trim, legs, fillers, shelves. */

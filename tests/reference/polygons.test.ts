@@ -75,7 +75,7 @@ describe('a sheet that is too small', () => {
   const [, job] = jobs[1]!;
   const { panels, problems } = solve({
     ...job,
-    sheets: { ...job.sheets, back: { width: 1524, height: 1600 } },
+    sheets: { ...job.sheets, back: { width: 1524, height: 1600, grain: 'none' } },
   });
   const { back } = panels;
   const uncovered = polyclip.difference(ring(back.flat.outline), sheetOf(back));

@@ -12,6 +12,7 @@ export {
   type Rim,
   type Schedule,
   type Sheet,
+  type Stud,
   type Supplies,
   type Tolerances,
 } from './job';

@@ -87,6 +87,11 @@ const fixtureCommon = {
   aboveRim: millimetres(-200, 2600),
   /** diameter in mm of the hole to cut */
   hole: millimetres(4, 400),
+  /**
+   * where both distances were taken: at the finished panel's face, or at the bare wall where a pipe comes out of it, which
+   * then stands square to the wall
+   */
+  takenAt: z.enum(['face', 'wall']).default('face'),
 };
 const sideFixture = z.strictObject({
   ...fixtureCommon,
@@ -144,7 +149,21 @@ const fit = z.strictObject({
     .default({ back: ['top'], left: ['top'], right: ['top'] }),
 });
 
-const sheet = z.strictObject({ width: millimetres(100, 6000), height: millimetres(100, 6000) });
+const sheet = z.strictObject({
+  width: millimetres(100, 6000),
+  height: millimetres(100, 6000),
+  /** which way grain or pattern runs on the sheet as it stands: along its height, its width, or neither */
+  grain: z.enum(['none', 'up', 'across']).default('none'),
+});
+
+/** A stud or blocking behind a wall, upright. Lengths in mm. */
+const stud = z.strictObject({
+  id: idText,
+  wall: z.enum(['left', 'back', 'right']),
+  /** of its middle: from the plumb line on the back wall, right positive; out from the back wall on a side wall */
+  at: millimetres(-3000, 3000),
+  width: millimetres(10, 300).default(38),
+});
 
 /** A whole job as saved to a file: readings and choices, nothing derived. Lengths in mm. */
 export const jobSchema = z.strictObject({
@@ -160,6 +179,8 @@ export const jobSchema = z.strictObject({
   rim: rim.prefault({}),
   readings: z.array(reading).max(2000).check(distinctIds('readings')),
   fixtures: z.array(fixture).max(100).check(distinctIds('fixtures')).default([]),
+  /** what is known to stand behind the walls */
+  studs: z.array(stud).max(100).check(distinctIds('studs')).default([]),
   fit: fit.prefault({}),
   sheets: z.strictObject({ back: sheet, left: sheet, right: sheet }),
   trim: trim.prefault({}),
@@ -185,6 +206,7 @@ export type Job = z.infer<typeof jobSchema>;
 /** A job as it may stand in a file, defaults left out. */
 export type JobInput = z.input<typeof jobSchema>;
 export type Fixture = Job['fixtures'][number];
+export type Stud = Job['studs'][number];
 export type Fit = Job['fit'];
 export type Rim = Job['rim'];
 export type Priors = Job['priors'];

@@ -74,7 +74,7 @@ export function fitPanel(
     problems: [
       ...roomProblems(edges, boundary, name),
       ...gaps.map((gap) => gapProblem(name, gap)),
-      ...holeProblems(name, holes),
+      ...holeProblems(name, holes, outline, fit),
     ],
   };
 }

@@ -1,13 +1,21 @@
-import type { PanelHole, PanelName, Problem } from './panel';
+import type { Fit } from '../job-file';
+import { levelSpan } from './outline';
+import type { PanelHole, PanelName, Point, Problem } from './panel';
 
 /** Least material to leave between a hole and an edge or another hole, mm (common practice, no source). */
 export const LEAST_WEB = 12;
 
-/** Holes off the panel, too near its edge or too near each other. */
-export function holeProblems(panel: PanelName, holes: readonly PanelHole[]): Problem[] {
+/** Holes off the panel, too near its edge, behind the panel beside it or too near each other. */
+export function holeProblems(
+  panel: PanelName,
+  holes: readonly PanelHole[],
+  outline: readonly Point[],
+  fit: Pick<Fit, 'bed' | 'thickness' | 'cornerJoint'>,
+): Problem[] {
   return holes.flatMap((hole, i) => {
     const where = `panels.${panel}.holes.${hole.id}`;
     return [
+      ...(panel === 'back' ? seamFaults(hole, outline, fit) : []).map((fault) => ({ where, ...fault })),
       ...edgeFaults(hole).map((fault) => ({ where, ...fault })),
       ...holes.slice(i + 1).flatMap((other) => neighbourFaults(hole, other).map((fault) => ({ where, ...fault }))),
     ];
@@ -15,6 +23,28 @@ export function holeProblems(panel: PanelName, holes: readonly PanelHole[]): Pro
 }
 
 type Fault = Omit<Problem, 'where'>;
+
+/** A side panel stands on the back panel's face, so that the last of it in the corner is out of reach. */
+function seamFaults(
+  { u, v, diameter, edgeDistance }: PanelHole,
+  outline: readonly Point[],
+  { bed, thickness, cornerJoint }: Pick<Fit, 'bed' | 'thickness' | 'cornerJoint'>,
+): Fault[] {
+  const span = levelSpan(outline, v);
+  if (span === null || edgeDistance < LEAST_WEB) return [];
+  const covered = bed + thickness - cornerJoint;
+  const sides: [string, number][] = [
+    ['left', u - diameter / 2 - (span[0] + covered)],
+    ['right', span[1] - covered - (u + diameter / 2)],
+  ];
+  return sides
+    .filter(([, clear]) => clear < LEAST_WEB)
+    .map(([side, clear]) =>
+      clear < 0
+        ? { what: `the hole reaches into the seam behind the ${side} side panel`, howMuch: -clear }
+        : { what: `too little is left between the hole and the seam at the ${side} side panel`, howMuch: clear },
+    );
+}
 
 function edgeFaults({ edgeDistance, diameter }: PanelHole): Fault[] {
   if (edgeDistance <= -diameter) {

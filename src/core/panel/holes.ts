@@ -1,7 +1,7 @@
 import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
 import type { Alcove } from '../alcove';
-import { add, constant, type Dual, fixedPoint, shift } from '../dual';
+import { add, constant, type Dual, fixedPoint, scale, shift, subtract } from '../dual';
 import type { FlatMap } from '../flatten';
 import type { Fixture, Job } from '../job-file';
 import { towardsRoom } from './clearance';
@@ -39,11 +39,34 @@ export function panelHoles(
 }
 
 /**
- * Centre of a fixture's hole in wall coordinates: straight up from the finished rim under it, and out from the back,
- * both at the panel's face.
+ * Centre of a fixture's hole at the panel's face, in wall coordinates: straight up from the finished rim under it, and
+ * out from the back, both where they were taken. From the bare wall a pipe goes on square to the wall to the panel's face.
  */
-export function holeCentre(alcove: Alcove, { fit, rim }: Job, fixture: Fixture): { u: Dual; v: Dual } {
-  const face = fit.bed + fit.thickness;
+export function holeCentre(alcove: Alcove, job: Job, fixture: Fixture): { u: Dual; v: Dual } {
+  const face = job.fit.bed + job.fit.thickness;
+  if (fixture.takenAt !== 'wall') return centreAt(alcove, job, fixture, face);
+  const { u, v } = centreAt(alcove, job, fixture, 0);
+  const [alongU, alongV] = leans(alcove, fixture.wall, u, v);
+  const out = face / Math.sqrt(1 + alongU.value ** 2 + alongV.value ** 2);
+  return { u: add(u, scale(alongU, -out)), v: add(v, scale(alongV, -out)) };
+}
+
+/** How a wall's height into the room grows along u and along v, by differences over a centimetre either side. */
+function leans(alcove: Alcove, name: PanelName, u: Dual, v: Dual): [Dual, Dual] {
+  const slope = (high: Dual, low: Dual): Dual =>
+    scale(subtract(high, low), (name === 'back' ? 1 : towardsRoom(name)) / (2 * LEAN_REACH));
+  const wall = alcove[name];
+  return [
+    slope(wall.at(shift(u, LEAN_REACH), v), wall.at(shift(u, -LEAN_REACH), v)),
+    slope(wall.at(u, shift(v, LEAN_REACH)), wall.at(u, shift(v, -LEAN_REACH))),
+  ];
+}
+
+/** mm */
+const LEAN_REACH = 10;
+
+/** Where both distances lie at so much, mm, off the bare wall. */
+function centreAt(alcove: Alcove, { fit, rim }: Job, fixture: Fixture, face: number): { u: Dual; v: Dual } {
   const overRim = (x: Dual, z: Dual): Dual => shift(add(alcove.rim.at(x, z), contourRise(rim, z)), fixture.aboveRim);
   const start = alcove.rim.value(0, 0) + fixture.aboveRim;
 
@@ -53,7 +76,7 @@ export function holeCentre(alcove: Alcove, { fit, rim }: Job, fixture: Fixture):
   }
   const wall = alcove[fixture.wall];
   const inward = towardsRoom(fixture.wall) * face;
-  const fromWall = (fixture.fromBackOf === 'panel' ? face : 0) + fixture.fromBack;
+  const fromWall = (fixture.fromBackOf === 'panel' ? fit.bed + fit.thickness : 0) + fixture.fromBack;
   const faceX = (u: Dual, v: Dual): Dual => shift(wall.at(u, v), inward);
   const outAt = (v: Dual): Dual => fixedPoint((u) => shift(alcove.back.at(faceX(u, v), v), fromWall), fromWall);
   const v = fixedPoint((v) => {

@@ -7,6 +7,7 @@ export { fewestMarks } from './fewestMarks';
 export { fitPanel } from './fitPanel';
 export { flatMapOf } from './flatMapOf';
 export { LEAST_WEB } from './holeProblems';
+export { type HoleTool, holeTool, LARGEST_OVERSIZE } from './holeTool';
 export { distanceToOutline, polygonArea } from './outline';
 export type {
   CutMethod,

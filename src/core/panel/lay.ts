@@ -21,7 +21,7 @@ export interface SideNames {
  */
 export function laySheet(
   outline: readonly Point[],
-  sheet: Sheet,
+  sheet: Pick<Sheet, 'width' | 'height'>,
   kept: readonly EdgeName[],
   { lower, upper }: SideNames,
 ): LaidSheet {

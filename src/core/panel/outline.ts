@@ -29,3 +29,13 @@ function distanceToSegment([u, v]: Point, [au, av]: Point, [bu, bv]: Point): num
   const share = Math.min(1, Math.max(0, ((u - au) * du + (v - av) * dv) / (du * du + dv * dv || 1)));
   return Math.hypot(u - au - share * du, v - av - share * dv);
 }
+
+/** Least and greatest first coordinate of a polygon at a level, or null where the level misses it, mm. */
+export function levelSpan(polygon: readonly Point[], level: number): [number, number] | null {
+  const crossings = polygon.flatMap((a, i) => {
+    const b = polygon[(i + 1) % polygon.length]!;
+    if (a[1] > level === b[1] > level) return [];
+    return [a[0] + ((level - a[1]) / (b[1] - a[1])) * (b[0] - a[0])];
+  });
+  return crossings.length < 2 ? null : [Math.min(...crossings), Math.max(...crossings)];
+}

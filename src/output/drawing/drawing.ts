@@ -43,6 +43,8 @@ export interface EdgeDrawing {
   method: CutMethod;
   /** tool words: `knife: score and snap` */
   methodWords: string;
+  /** which side is up for that tool and where the waste lies: `face up, waste to the left`; empty where nothing is cut */
+  wasteWords: string;
   /** true edge, from bottom to top or from left to right as drawn */
   path: Point[];
   /** none where the factory edge is kept */
@@ -83,6 +85,10 @@ export interface HoleDrawing {
   from: Measure;
   fromWords: string;
   edgeDistance: Measure;
+  /** `3 3/4" hole saw` */
+  toolWords: string;
+  /** advice as sentences, with their sources */
+  advice: string[];
 }
 
 export interface ControlLine {
@@ -111,6 +117,10 @@ export interface PanelDrawing {
   /** `29 7/8" × 66 1/4" overall, 1/4" thick` */
   sizeWords: string;
   strips: Strip[];
+  /** arrow along the grain or pattern, and the words for it; null where there is none */
+  grain: { arrow: [Point, Point]; words: string } | null;
+  /** `keep the blade on the waste side …` */
+  kerfWords: string;
   levelLine: ControlLine;
   plumbDatum: ControlLine;
   edges: EdgeDrawing[];

@@ -2,7 +2,7 @@ import type { EdgeName, Mark, Panel, PanelEdge } from '../../core';
 import type { ControlLines } from './controlLines';
 import type { EdgeDrawing, MarkDrawing, View } from './drawing';
 import { edgePath } from './edgePath';
-import { edgeTitle, methodWords } from './edgeWords';
+import { edgeTitle, methodWords, wasteWords } from './edgeWords';
 import { type Lengths, SCRIBE_BEYOND } from './lengths';
 import type { Orientation } from './orientation';
 
@@ -33,6 +33,7 @@ export function edgeDrawing(name: EdgeName, edge: PanelEdge, firstNumber: number
     title: edgeTitle(name, view),
     method: edge.method,
     methodWords: methodWords[edge.method],
+    wasteWords: wasteWords(edge.method, place),
     path: turned ? path.reverse() : path,
     marks,
     sliverWords: sliverRange(edge, lengths),

@@ -1,5 +1,5 @@
 import type { CutMethod, EdgeName, Job, PanelName } from '../../core';
-import type { View } from './drawing';
+import type { Place, View } from './drawing';
 
 export const methodWords: Record<CutMethod, string> = {
   factory: 'factory edge kept',
@@ -7,6 +7,19 @@ export const methodWords: Record<CutMethod, string> = {
   knife: 'knife: score and snap',
   jigsaw: 'jigsaw',
 };
+
+/** Which side is up for a tool: a knife scores the face; an ordinary jigsaw blade cuts upwards and tears the side it leaves. */
+const sideUp: Record<CutMethod, string> = {
+  factory: '',
+  plane: 'either side up',
+  knife: 'face up',
+  jigsaw: 'back up (face up only with a down-cutting blade)',
+};
+
+const wasteSide: Record<Place, string> = { left: 'to the left', right: 'to the right', bottom: 'below', top: 'above' };
+
+export const wasteWords = (method: CutMethod, place: Place): string =>
+  method === 'factory' ? '' : `${sideUp[method]}, waste ${wasteSide[place]}`;
 
 const edgeTitles: Record<EdgeName, string> = {
   left: 'Left edge',

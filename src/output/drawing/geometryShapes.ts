@@ -19,17 +19,29 @@ export function sheetShapes({ sheet, strips }: PanelDrawing): Shape[] {
 }
 
 /** Control lines, outline, holes and marks. */
-export function panelShapes({ levelLine, plumbDatum, outline, holes, edges }: PanelDrawing, tick: number): Shape[] {
+export function panelShapes(
+  { levelLine, plumbDatum, outline, holes, edges, grain }: PanelDrawing,
+  tick: number,
+): Shape[] {
   return [
     line('datum', ...levelLine.line),
     line('datum', ...plumbDatum.line),
     polygon('cut', outline),
+    ...(grain ? arrowShapes(grain.arrow, tick) : []),
     ...holes.flatMap(({ centre, diameter }) => [
       circle('hole', centre, diameter.mm / 2),
       ...cross(centre, diameter.mm / 2 + tick / 2),
     ]),
     ...edges.flatMap((edge) => edge.marks.map(({ at }) => markTick(edge, at, tick))),
   ];
+}
+
+/** A shaft with a head of the tick's length. */
+function arrowShapes([from, to]: [Point, Point], tick: number): Shape[] {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const [dx, dy] = [((to[0] - from[0]) / length) * tick, ((to[1] - from[1]) / length) * tick];
+  const barb = (side: 1 | -1): Point => [to[0] - dx - (side * dy) / 2, to[1] - dy + (side * dx) / 2];
+  return [line('text', from, to), line('text', to, barb(1)), line('text', to, barb(-1))];
 }
 
 /** A stroke square to the edge's general direction, longer on the panel's side. */

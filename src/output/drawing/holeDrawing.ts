@@ -1,4 +1,4 @@
-import type { PanelHole, Point } from '../../core';
+import { holeTool, type PanelHole, type Point } from '../../core';
 import type { ControlLines } from './controlLines';
 import type { EdgeDrawing, HoleDrawing } from './drawing';
 import type { Lengths } from './lengths';
@@ -27,6 +27,7 @@ export function holeDrawing(
   lines: ControlLines,
   lengths: Lengths,
   orientation: Orientation,
+  advice: string[],
 ): HoleDrawing {
   const kind = kindWords[hole.kind] ?? hole.kind;
   const centre = orientation.point(hole.sheet);
@@ -61,7 +62,15 @@ export function holeDrawing(
     from,
     fromWords: `${from.text} ${fromOf[hole.from.of]}`,
     edgeDistance: fine(hole.edgeDistance),
+    toolWords: toolWords(hole.diameter, lengths),
+    advice,
   };
+}
+
+function toolWords(diameter: number, { unit, fine }: Lengths): string {
+  const tool = holeTool(diameter, unit);
+  if (tool.how === 'jigsaw') return `jigsaw, back up, from a ${fine(tool.pilot).text} pilot hole inside the line`;
+  return `${fine(tool.diameter).text} ${tool.how === 'drill' ? 'drill, from the face onto a scrap board' : 'hole saw, from the back until its pilot comes through, then from the face'}`;
 }
 
 /** Where a path crosses the level (axis 1) or the upright (axis 0) through a point: the other coordinate. */

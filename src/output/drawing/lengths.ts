@@ -1,4 +1,4 @@
-import { formatLength, formatPlusMinus, type Job, MM_PER_INCH, Z_95 } from '../../core';
+import { type DisplayUnit, formatLength, formatPlusMinus, type Job, MM_PER_INCH, Z_95 } from '../../core';
 import type { Measure } from './drawing';
 
 /** A cut is scribed on dry fit where its ± at 95 % is more than this, mm (1/32 in). */
@@ -9,6 +9,7 @@ const EXACT = 1e-3;
 
 /** Prints lengths in the unit that a job is shown in. */
 export interface Lengths {
+  unit: DisplayUnit;
   /** to 1/32 in */
   fine: (mm: number) => Measure;
   /** to 1/16 in */
@@ -24,6 +25,7 @@ export function lengthsOf(job: Job): Lengths {
   const step = unit === 'in' ? MM_PER_INCH / 16 : 1;
   const coarse = (mm: number) => ({ mm, text: formatLength(mm, { unit, denominator: 16 }) });
   return {
+    unit,
     fine: (mm) => ({ mm, text: formatLength(mm, { unit, denominator: 32 }) }),
     coarse,
     plusMinus: (sd) => {

@@ -6,8 +6,13 @@ export function templateNotes(drawing: PanelDrawing): string[] {
     `Sheet ${drawing.sheetWords}; panel ${drawing.sizeWords}.`,
     drawing.levelLine.setOut,
     drawing.plumbDatum.setOut,
+    ...(drawing.grain ? [drawing.grain.words] : []),
+    drawing.kerfWords,
     ...drawing.edges.map((edge) => `${edge.title}: ${edgeSentence(edge)}.`),
-    ...drawing.holes.map((hole) => `${hole.name}: Ø ${hole.diameter.text}; ${hole.aboveRimWords}, ${hole.fromWords}.`),
+    ...drawing.holes.map(
+      (hole) => `${hole.name}: Ø ${hole.diameter.text}, ${hole.toolWords}; ${hole.aboveRimWords}, ${hole.fromWords}.`,
+    ),
+    ...drawing.holes.flatMap(({ name, advice }) => advice.map((words) => `ADVICE, ${name}: ${words}`)),
     ...(drawing.holes.length > 0
       ? ['At each hole: its centre’s distance from the plumb line, then from the level line, with ± at 95 %.']
       : []),
@@ -19,5 +24,5 @@ export function templateNotes(drawing: PanelDrawing): string[] {
   ];
 }
 
-export const edgeSentence = ({ methodWords, sliverWords, leave }: PanelDrawing['edges'][number]): string =>
-  [methodWords, sliverWords, ...(leave ? [leave.words] : [])].join('; ');
+export const edgeSentence = ({ methodWords, wasteWords, sliverWords, leave }: PanelDrawing['edges'][number]): string =>
+  [methodWords, ...(wasteWords ? [wasteWords] : []), sliverWords, ...(leave ? [leave.words] : [])].join('; ');

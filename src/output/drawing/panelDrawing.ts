@@ -1,8 +1,10 @@
 import type { EdgeName, Job, Panel, Result } from '../../core';
+import { adviceWords } from './adviceWords';
 import { controlLines } from './controlLines';
 import type { EdgeDrawing, PanelDrawing, Strip, View } from './drawing';
 import { edgeDrawing } from './edgeDrawing';
 import { panelTitle, viewStatement } from './edgeWords';
+import { grainOf, kerfWords } from './grain';
 import { holeDrawing } from './holeDrawing';
 import { lengthsOf } from './lengths';
 import { orientation } from './orientation';
@@ -20,6 +22,7 @@ export function panelDrawing(
   job: Job,
   problems: Result['problems'] = [],
   view: View = 'face',
+  advice: Result['advice'] = [],
 ): PanelDrawing {
   const lengths = lengthsOf(job);
   const turn = orientation(panel.name, view);
@@ -52,12 +55,24 @@ export function panelDrawing(
     sign: turn.sign,
     sheet,
     strips,
+    grain: grainOf(job.sheets[panel.name].grain, own),
+    kerfWords: kerfWords(job, lengths),
     edges,
     sheetWords: `${lengths.fine(sheet.right - sheet.left).text} × ${lengths.fine(sheet.top - sheet.bottom).text}`,
     sizeWords: `${lengths.fine(own.right - own.left).text} × ${lengths.fine(own.top - own.bottom).text} overall, ${lengths.fine(panel.thickness).text} thick`,
     levelLine: lines.levelLine,
     plumbDatum: lines.plumbDatum,
-    holes: panel.holes.map((hole) => holeDrawing(hole, edges, lines, lengths, turn)),
+    holes: panel.holes.map((hole) => {
+      const own = advice.filter(({ where }) => where === `panels.${panel.name}.holes.${hole.id}`);
+      return holeDrawing(
+        hole,
+        edges,
+        lines,
+        lengths,
+        turn,
+        own.map((each) => adviceWords(each, job)),
+      );
+    }),
     problems: problems
       .filter(({ where }) => where.split(/[.[]/)[1] === panel.name && where.startsWith('panels'))
       .map(({ what, howMuch }) => (howMuch === null ? what : `${what} (${lengths.coarse(howMuch).text})`)),

@@ -51,8 +51,8 @@ function cardBlocks(drawing: PanelDrawing): Block[] {
     })),
     ...drawing.holes.map((hole) => ({
       text:
-        `${hole.name}: Ø ${hole.diameter.text}; centre ${hole.fromDatum.text} ${hole.side.across} of plumb line, ${hole.fromLevel.text} ${hole.side.up} level line; ${hole.aboveRimWords}, ${hole.fromWords}` +
-        `${hole.fromEdge ? `; on the panel ${hole.fromEdge.distance.text} from the ${hole.fromEdge.title}` : ''}${hole.fromBottom ? ` and ${hole.fromBottom.text} up from the bottom edge` : ''}`,
+        `${hole.name}: Ø ${hole.diameter.text}, ${hole.toolWords}; centre ${hole.fromDatum.text} ${hole.side.across} of plumb line, ${hole.fromLevel.text} ${hole.side.up} level line; ${hole.aboveRimWords}, ${hole.fromWords}` +
+        `${hole.fromEdge ? `; on the panel ${hole.fromEdge.distance.text} from the ${hole.fromEdge.title}` : ''}${hole.fromBottom ? ` and ${hole.fromBottom.text} up from the bottom edge` : ''}${hole.advice.map((words) => `. Advice: ${words}`).join('')}`,
       bold: false,
       mark: 'Ø',
     })),

@@ -27,7 +27,7 @@ export function Bench({ panel }: { panel: PanelName }) {
   const [view, setView] = useState<View>('face');
   const [closer, setCloser] = useState(1);
   const drawing = useMemo(
-    () => (result && job ? panelDrawing(result.panels[panel], job, result.problems, view) : null),
+    () => (result && job ? panelDrawing(result.panels[panel], job, result.problems, view, result.advice) : null),
     [result, job, panel, view],
   );
   const show = (name: PanelName) => goTo({ name: 'bench', panel: name });

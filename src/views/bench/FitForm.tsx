@@ -9,6 +9,7 @@ const across = { back: ['left', 'right'], left: ['back', 'front'], right: ['back
 /** Sheets, joints and how the panels are to end. */
 export function FitForm({ panel }: { panel: PanelName }) {
   const fit = useDraft(({ draft }) => draft.job.fit);
+  const grain = useDraft(({ draft }) => draft.job.sheets[panel].grain ?? 'none');
   const { choose } = useSession().draft.getState();
   const kept: readonly string[] = fit.keep[panel];
   const keep = (pair: readonly [string, string]) => kept.find((edge) => pair.includes(edge)) ?? 'none';
@@ -39,6 +40,17 @@ export function FitForm({ panel }: { panel: PanelName }) {
               ['none', 'none, centred'],
               ['top', 'top'],
               ['bottom', 'bottom'],
+            ]}
+          />
+          <ChoiceField
+            label="Grain or pattern runs"
+            labelShown
+            value={grain}
+            onChoose={(way) => choose(['sheets', panel, 'grain'], way)}
+            choices={[
+              ['none', 'neither way'],
+              ['up', 'up the panel'],
+              ['across', 'across the panel'],
             ]}
           />
         </div>

@@ -15,6 +15,7 @@ export function Holes({ drawing }: { drawing: PanelDrawing }) {
             <th scope="col">Centre from the plumb datum</th>
             <th scope="col">Centre from the level line</th>
             <th scope="col">Taken from</th>
+            <th scope="col">Cut with</th>
           </tr>
         </thead>
         <tbody>
@@ -42,10 +43,30 @@ export function Holes({ drawing }: { drawing: PanelDrawing }) {
               <td data-head="Taken from">
                 {hole.aboveRimWords}, {hole.fromWords}
               </td>
+              <td data-head="Cut with">{hole.toolWords}</td>
             </tr>
           ))}
         </tbody>
       </table>
+      <Advice drawing={drawing} />
     </Card>
+  );
+}
+
+/** What published clauses and common practice say of where the fixtures are. */
+function Advice({ drawing }: { drawing: PanelDrawing }) {
+  const told = drawing.holes.flatMap(({ id, advice }) => advice.map((words) => ({ id, words })));
+  if (told.length === 0) return null;
+  return (
+    <section className={styles.advice} aria-label="Advice on the holes">
+      <h3>Advice</h3>
+      <ul>
+        {told.map(({ id, words }) => (
+          <li key={id + words}>
+            <strong>{id}:</strong> {words}
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }

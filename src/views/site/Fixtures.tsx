@@ -101,6 +101,18 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
         <span className={rows.phrase}>
           centre <NumberField path={[...path, 'aboveRim']} label="height above the rim" /> above the rim,
         </span>
+        <span className={rows.phrase}>
+          taken at
+          <ChoiceField
+            label={`${fixture.id}: taken at`}
+            value={fixture.takenAt ?? 'face'}
+            onChoose={(at) => choose([...path, 'takenAt'], at)}
+            choices={[
+              ['face', "the finished panel's face"],
+              ['wall', 'the bare wall, the pipe standing square to it'],
+            ]}
+          />
+        </span>
         {fixture.wall === 'back' ? (
           <span className={rows.phrase}>
             <SidedField

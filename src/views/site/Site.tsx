@@ -11,6 +11,7 @@ import { FieldSheet } from './FieldSheet';
 import { Fixtures } from './Fixtures';
 import { Picked } from './Picked';
 import { Readings } from './readings';
+import { Studs } from './Studs';
 import styles from './site.module.css';
 import { SurveyProvider } from './survey';
 
@@ -56,6 +57,7 @@ export function Site({ part }: { part: SitePart }) {
           </Tabs.Content>
           <Tabs.Content value="holes" tabIndex={-1}>
             <Fixtures />
+            <Studs />
           </Tabs.Content>
           <Tabs.Content value="basics" tabIndex={-1}>
             <Basics />

@@ -203,7 +203,14 @@ describe('lists', () => {
   it('moves a fixture to another wall with what still holds there', () => {
     const { at, edit } = open();
     edit().putOnWall('f1', 'back');
-    expect(at(['fixtures', 'f1'])).toEqual({ id: 'f1', kind: 'valve', wall: 'back', aboveRim: 330, hole: 95 });
+    expect(at(['fixtures', 'f1'])).toEqual({
+      id: 'f1',
+      kind: 'valve',
+      wall: 'back',
+      aboveRim: 330,
+      hole: 95,
+      takenAt: 'face',
+    });
     edit().undo();
     edit().putOnWall('f1', 'left');
     expect(at(['fixtures', 'f1'])).toMatchObject({ wall: 'left', fromBack: 381, fromBackOf: 'panel' });

@@ -43,7 +43,7 @@ describe('tagsOf', () => {
   it('tells of gaps first, and of the picked panel alone', () => {
     const short = solvedDemo((whole) => ({
       ...whole,
-      sheets: { ...whole.sheets, back: { width: 1200, height: 2440 } },
+      sheets: { ...whole.sheets, back: { width: 1200, height: 2440, grain: 'none' } },
     }));
     const tags = tagsOf(drawnAlcove(short.result, short.job, 5, 0), null, true, text);
     expect(tags[0]!.kind).toBe('gap');

@@ -1,4 +1,4 @@
-import type { Cutting, WallName } from '../../job-file';
+import type { Job, WallName } from '../../job-file';
 import type { Panel } from '../../panel';
 import { extent, type Piece } from '../../piece';
 
@@ -15,27 +15,34 @@ export interface Blank {
 
 const WHOLE = { number: 1, of: 1 };
 
-export function panelBlank({ name, flat }: Panel, { margin, turn }: Cutting): Blank {
+/** A panel of a sheet with a grain or a pattern keeps the way it was laid. */
+export function panelBlank(
+  { name, flat }: Panel,
+  { cutting: { margin, turn }, sheets }: Pick<Job, 'cutting' | 'sheets'>,
+): Blank {
   const [left, right] = extent(flat.outline, 0);
   const [bottom, top] = extent(flat.outline, 1);
   return {
     piece: panelId(name),
     width: right - left + 2 * margin,
     height: top - bottom + 2 * margin,
-    mayTurn: turn,
+    mayTurn: turn && sheets[name].grain === 'none',
     mayPart: false,
     part: WHOLE,
   };
 }
 
 /** A filler does not show, so it may lie either way and be made up of several lengths. */
-export function pieceBlank({ id, kind, axis, size }: Piece, { margin, turn }: Cutting): Blank {
+export function pieceBlank(
+  { id, kind, wall, axis, size }: Piece,
+  { cutting: { margin, turn }, sheets }: Pick<Job, 'cutting' | 'sheets'>,
+): Blank {
   const [width, height] = axis === 'x' ? [size.along, size.across] : [size.across, size.along];
   return {
     piece: id,
     width: width + 2 * margin,
     height: height + 2 * margin,
-    mayTurn: turn || kind === 'filler',
+    mayTurn: kind === 'filler' || (turn && sheets[wall].grain === 'none'),
     mayPart: kind === 'filler',
     part: WHOLE,
   };

@@ -19,14 +19,14 @@ export function planSheets(
   pieces: readonly Piece[],
 ): { layout: SheetLayout; problems: Problem[] } {
   const { cutting } = job;
-  const blanks = pieces.filter(({ stock }) => stock === 'sheet').map((piece) => pieceBlank(piece, cutting));
+  const blanks = pieces.filter(({ stock }) => stock === 'sheet').map((piece) => pieceBlank(piece, job));
   const all = Object.values(panels);
   const ways: OpenSheet[][] =
     cutting.sheets === 'own'
       ? ownSheets(job, all)
       : [
           leastSheets(
-            all.map((panel) => panelBlank(panel, cutting)),
+            all.map((panel) => panelBlank(panel, job)),
             job,
           ),
         ];

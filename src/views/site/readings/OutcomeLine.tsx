@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { useSessionState } from '../../../job';
+import { type SetAside, useSessionState } from '../../../job';
 import { useLengths, type Weight } from '../../parts';
 import styles from '../rows.module.css';
 import { kindWords } from './kinds';
@@ -30,7 +30,7 @@ export function OutcomeLine({ of }: { of: string }) {
 }
 
 /** Says that a reading or fixture waits for what is missing; nothing where it is complete. */
-export function WaitingLine({ list, id }: { list: 'readings' | 'fixtures'; id: string }) {
+export function WaitingLine({ list, id }: { list: SetAside['list']; id: string }) {
   const waiting = useSessionState(({ setAside }) => setAside.find((entry) => entry.list === list && entry.id === id));
   if (!waiting) return null;
   const missing = waiting.faults.every(({ message }) => message === 'needs a value');

@@ -78,9 +78,19 @@ export const completeJob = (): JobInput => ({
     { id: 'r9', kind: 'depth', wall: 'right', height: 700, value: 764 },
   ],
   fixtures: [
-    { id: 'valve', kind: 'valve', wall: 'right', aboveRim: 330, fromBack: 381, fromBackOf: 'wall', hole: 95 },
-    { id: 'bar', kind: 'grab-bar', wall: 'back', aboveRim: 360, fromPlumbLine: -240, hole: 20 },
+    {
+      id: 'valve',
+      kind: 'valve',
+      wall: 'right',
+      aboveRim: 330,
+      fromBack: 381,
+      fromBackOf: 'wall',
+      hole: 95,
+      takenAt: 'wall',
+    },
+    { id: 'bar', kind: 'grab-bar', wall: 'back', aboveRim: 360, fromPlumbLine: -240, hole: 20, takenAt: 'face' },
   ],
+  studs: [{ id: 's1', wall: 'right', at: 406, width: 45 }],
   fit: {
     wetWall: 'left',
     thickness: 8,
@@ -94,9 +104,9 @@ export const completeJob = (): JobInput => ({
     keep: { back: ['left', 'top'], left: ['front'], right: ['bottom'] },
   },
   sheets: {
-    back: { width: 1600, height: 2400 },
-    left: { width: 820, height: 2400 },
-    right: { width: 820, height: 2400 },
+    back: { width: 1600, height: 2400, grain: 'up' },
+    left: { width: 820, height: 2400, grain: 'none' },
+    right: { width: 820, height: 2400, grain: 'across' },
   },
   trim: {
     top: true,

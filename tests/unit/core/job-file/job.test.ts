@@ -51,6 +51,8 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
   [['fixtures', 0, 'fromBack'], 0, 3000, ' mm'],
   [['fixtures', 0, 'hole'], 4, 400, ' mm'],
   [['fixtures', 1, 'fromPlumbLine'], -3000, 3000, ' mm'],
+  [['studs', 0, 'at'], -3000, 3000, ' mm'],
+  [['studs', 0, 'width'], 10, 300, ' mm'],
   [['fit', 'thickness'], 0.5, 50, ' mm'],
   [['fit', 'bed'], 0, 30, ' mm'],
   [['fit', 'cornerJoint'], 0, 30, ' mm'],
@@ -228,6 +230,7 @@ describe('job schema', () => {
         priors: { plumb: 8, square: 10, twist: 4, bow: 4, rimLevel: 5, frontPlumb: 8 },
         rim: { kind: 'tub', width: 760, apronHeight: 500, profile: [], apron: [], contourSd: 1 },
         fixtures: [],
+        studs: [],
         fit: {
           wetWall: 'right',
           thickness: 6,

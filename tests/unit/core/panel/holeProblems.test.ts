@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { LEAST_WEB, type PanelHole } from '../../../../src/core/panel';
+import { LEAST_WEB, type PanelHole, type Point } from '../../../../src/core/panel';
 import { holeProblems } from '../../../../src/core/panel/holeProblems';
 
 const hole = (id: string, at: number, edgeDistance = 100, diameter = 40): PanelHole => ({
@@ -14,7 +14,15 @@ const hole = (id: string, at: number, edgeDistance = 100, diameter = 40): PanelH
   from: { of: 'wall', distance: at },
   edgeDistance,
 });
-const of = (...holes: PanelHole[]) => holeProblems('left', holes).map(({ what, howMuch }) => [what, howMuch]);
+const OUTLINE: Point[] = [
+  [-740, -700],
+  [740, -700],
+  [740, 980],
+  [-740, 980],
+];
+const FIT = { bed: 2, thickness: 6, cornerJoint: 2 };
+const of = (...holes: PanelHole[]) =>
+  holeProblems('left', holes, OUTLINE, FIT).map(({ what, howMuch }) => [what, howMuch]);
 
 describe('holeProblems', () => {
   it('has none with enough material all round', () => {
@@ -39,12 +47,29 @@ describe('holeProblems', () => {
     expect(of(hole('a', 0, 100, 20), hole('b', 45))).toEqual([]);
   });
 
+  it('names holes that the side panel beside them covers, on the back panel alone', () => {
+    // the side panel's face stands 2 + 6 - 2 mm in from the back panel's edge: at 734
+    const onBack = (at: number) =>
+      holeProblems('back', [hole('a', at)], OUTLINE, FIT).map(({ what, howMuch }) => [what, howMuch]);
+    expect(onBack(734 - 20 - LEAST_WEB)).toEqual([]);
+    expect(onBack(704)).toEqual([['too little is left between the hole and the seam at the right side panel', 10]]);
+    expect(onBack(-724)).toEqual([['the hole reaches into the seam behind the left side panel', 10]]);
+    expect(of(hole('a', 704))).toEqual([]);
+  });
+
   it('says where', () => {
-    expect(holeProblems('left', [hole('shower head', 0, -1)])[0]!.where).toBe('panels.left.holes.shower head');
+    expect(holeProblems('left', [hole('shower head', 0, -1)], OUTLINE, FIT)[0]!.where).toBe(
+      'panels.left.holes.shower head',
+    );
   });
 
   it("leaves lengths to be printed in the reader's unit", () => {
-    const all = holeProblems('back', [hole('a', 0, -90), hole('b', 10, -5), hole('c', 20, 3), hole('d', 65)]);
+    const all = holeProblems(
+      'back',
+      [hole('a', 0, -90), hole('b', 10, -5), hole('c', 20, 3), hole('d', 65), hole('e', 710)],
+      OUTLINE,
+      FIT,
+    );
     expect(all.length).toBeGreaterThan(5);
     for (const { what } of all) expect(what).not.toMatch(/\d|mm|in\b\./);
   });

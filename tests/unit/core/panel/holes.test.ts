@@ -15,9 +15,18 @@ const valve = (more: Partial<Fixture> = {}): Fixture =>
     fromBack: 380,
     fromBackOf: 'panel',
     hole: 95,
+    takenAt: 'face',
     ...more,
   }) as Fixture;
-const bar: Fixture = { id: 'bar', kind: 'grab-bar', wall: 'back', aboveRim: 360, fromPlumbLine: -240, hole: 20 };
+const bar: Fixture = {
+  id: 'bar',
+  kind: 'grab-bar',
+  wall: 'back',
+  aboveRim: 360,
+  fromPlumbLine: -240,
+  hole: 20,
+  takenAt: 'face',
+};
 const job = jobOf({
   rim: {
     profile: [
@@ -70,6 +79,35 @@ describe('holeCentre', () => {
       expect(u.value).toBe(-240);
       expect(v.value - alcove.rim.value(-240, alcove.back.value(-240, v.value) + 8)).toBeCloseTo(360, 8);
     }
+  });
+
+  it('goes on square to a leaning wall where it was taken at the bare wall', () => {
+    for (let seed = 1; seed <= 20; seed++) {
+      const alcove = alcoveWith(skewedParameters(seed));
+      for (const wall of ['left', 'right'] as const) {
+        const { u, v } = holeCentre(
+          alcove,
+          job,
+          valve({ wall, fromBack: 400, takenAt: 'wall', fromBackOf: 'wall' } as Partial<Fixture>),
+        );
+        // the foot of the pipe: back along the wall's normal from the panel's face, 8 mm, found by Newton's method
+        const foot = { z: u.value, y: v.value };
+        for (let step = 0; step < 20; step++) {
+          const [lz, ly] = alcove[wall].gradient(foot.z, foot.y).map((slope) => (wall === 'left' ? slope : -slope));
+          const long = Math.sqrt(1 + lz! ** 2 + ly! ** 2);
+          foot.z = u.value + (8 * lz!) / long;
+          foot.y = v.value + (8 * ly!) / long;
+        }
+        const x = alcove[wall].value(foot.z, foot.y);
+        expect(foot.z - alcove.back.value(x, foot.y)).toBeCloseTo(400, 6);
+        const rim = alcove.rim.value(x, foot.z) + contourRise(job.rim, constant(foot.z)).value;
+        expect(foot.y - rim).toBeCloseTo(330, 6);
+      }
+    }
+    const leaning = alcoveOf({ 'right.plumb': 0.05 });
+    const straight = holeCentre(leaning, job, valve()).v.value;
+    const square = holeCentre(leaning, job, valve({ takenAt: 'wall' })).v.value;
+    expect(Math.abs(square - straight)).toBeCloseTo((8 * 0.05) / Math.hypot(1, 0.05), 2);
   });
 
   it('carries its derivatives', () => {

@@ -103,6 +103,7 @@ describe('panelDrawing', () => {
     expect(valve.fromEdge?.title).toBe('back edge');
     expect(valve.aboveRimWords).toBe('13" above finished rim');
     expect(valve.fromWords).toBe('15" from the back panel\'s face');
+    expect(valve.toolWords).toBe('3 3/4" hole saw, from the back until its pilot comes through, then from the face');
     expect(drawing.holes.find(({ id }) => id === 'head')?.fromWords).toBe('15" from the bare back wall');
   });
 

@@ -1,0 +1,85 @@
+import type { WallName } from '../../core';
+import { type DraftStud, useDraft, useSession } from '../../job';
+import { Card, ChoiceField, NumberField, SidedField } from '../parts';
+import lists from './lists.module.css';
+import { WaitingLine } from './readings';
+import rows from './rows.module.css';
+import styles from './site.module.css';
+
+const walls: readonly (readonly [WallName, string])[] = [
+  ['left', 'left'],
+  ['back', 'back'],
+  ['right', 'right'],
+];
+
+/** What is known to stand behind the walls, so that holes clear it and bars find it. */
+export function Studs() {
+  const studs = useDraft(({ draft }) => draft.job.studs) ?? [];
+  const { addStud } = useSession().draft.getState();
+  return (
+    <Card
+      title="Studs and blocking"
+      aside={
+        <button type="button" className={lists.add} onClick={() => addStud()}>
+          <span aria-hidden="true">+</span> Add a stud
+        </button>
+      }
+    >
+      <p className={styles.about}>
+        Holes are to clear studs, and a grab bar must be fixed to one or to blocking. Look for cables and pipes before
+        you drill into a wall.
+      </p>
+      {studs.length === 0 && <p>None known.</p>}
+      <ul className={lists.list}>
+        {studs.map((stud) => (
+          <StudRow key={stud.id} stud={stud} />
+        ))}
+      </ul>
+    </Card>
+  );
+}
+
+function StudRow({ stud }: { stud: DraftStud }) {
+  const { choose, remove } = useSession().draft.getState();
+  const path = ['studs', stud.id] as const;
+  return (
+    <li className={rows.reading}>
+      <div className={rows.foot}>
+        <p className={rows.fixtureName}>{stud.id}</p>
+        <button
+          type="button"
+          className={rows.more}
+          aria-label={`Remove ${stud.id}`}
+          onClick={() => remove('studs', stud.id)}
+        >
+          <span aria-hidden="true">✕</span>
+        </button>
+      </div>
+      <div className={rows.sentence}>
+        <span className={rows.phrase}>
+          <ChoiceField
+            label={`${stud.id}: wall`}
+            value={stud.wall}
+            choices={walls}
+            onChoose={(wall) => choose([...path, 'wall'], wall)}
+          />
+          wall, its middle
+        </span>
+        {stud.wall === 'back' ? (
+          <span className={rows.phrase}>
+            <SidedField path={[...path, 'at']} label="distance from the plumb line" sides={['right of', 'left of']} />
+            plumb line,
+          </span>
+        ) : (
+          <span className={rows.phrase}>
+            <NumberField path={[...path, 'at']} label="distance out from the back wall" /> out from the back wall,
+          </span>
+        )}
+        <span className={rows.phrase}>
+          <NumberField path={[...path, 'width']} label="width of the stud" /> wide
+        </span>
+      </div>
+      <WaitingLine list="studs" id={stud.id} />
+    </li>
+  );
+}
