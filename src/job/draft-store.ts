@@ -30,6 +30,13 @@ export interface DraftState {
   write(path: FieldPath, text: string): void;
   /** Sets a choice; `undefined` clears it. */
   choose(path: FieldPath, value: unknown): void;
+  /** Sets several choices as one step. */
+  chooseAll(choices: readonly (readonly [path: FieldPath, value: unknown])[]): void;
+  /** Keeps a text as it stands beside the job, under a path at which the job has no field. */
+  jot(path: FieldPath, text: string): void;
+  /** Adds an item at the end of a list. */
+  addTo(list: FieldPath, item: unknown): void;
+  removeFrom(list: FieldPath, index: number): void;
   /** Adds an empty reading and gives its id. */
   addReading(kind: ReadingKind): string;
   /** Adds a reading at a place, its values still to be entered, and gives its id. */
@@ -100,6 +107,33 @@ export const createDraftStore = (first: Draft, now: () => Date = () => new Date(
             edit(null, ({ job, typed }) => ({
               job: withValueAt(job, path, value),
               typed: typedWithout(typed, path),
+            })),
+          chooseAll: (choices) =>
+            edit(null, (draft) =>
+              choices.reduce(
+                ({ job, typed }, [path, value]) => ({
+                  job: withValueAt(job, path, value),
+                  typed: typedWithout(typed, path),
+                }),
+                { job: draft.job, typed: draft.typed },
+              ),
+            ),
+          jot: (path, text) =>
+            edit(fieldKey(path), ({ typed }) => ({
+              typed: text === '' ? typedWithout(typed, path) : { ...typed, [fieldKey(path)]: text },
+            })),
+          addTo: (list, item) =>
+            edit(null, ({ job }) => ({
+              job: withValueAt(job, list, [...((valueAt(job, list) as unknown[] | undefined) ?? []), item]),
+            })),
+          removeFrom: (list, index) =>
+            edit(null, ({ job, typed }) => ({
+              job: withValueAt(
+                job,
+                list,
+                (valueAt(job, list) as unknown[]).filter((_, i) => i !== index),
+              ),
+              typed: typedAfterRemoval(typed, list, index),
             })),
           addReading: (kind) => {
             const reading = newReading(kind, get().draft.job);

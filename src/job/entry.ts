@@ -2,20 +2,24 @@ import { type DisplayUnit, jobSchema, parseLength } from '../core';
 import type { Draft, DraftJob } from './draft';
 import { type FieldPath, valueAt, withValueAt } from './path';
 
-/** What a field's text stands for. A `number` has its unit written beside the field and takes no other. */
-export type EntryKind = 'length' | 'degrees' | 'number';
+/** What a field's text stands for. A `slope` is a length per foot or metre, a `number` has its unit written beside the field and takes no other. */
+export type EntryKind = 'length' | 'degrees' | 'number' | 'slope';
+
+/** The run, m, over which a slope is written: a foot where lengths are in inches, else a metre. */
+export const slopeRun = (unit: DisplayUnit): number => (unit === 'in' ? 0.3048 : 1);
 
 export type Entry = { ok: true; value: number } | { ok: false; message: string };
 
 /** True for a text with nothing in it but perhaps a sign. */
 export const isBlank = (text: string): boolean => /^\s*[-−–+]?\s*$/.test(text);
 
-/** Reads the text of a field, in the unit shown. Gives mm for a length. */
+/** Reads the text of a field, in the unit shown. Gives mm for a length, mm per m for a slope. */
 export function readEntry(kind: EntryKind, text: string, unit: DisplayUnit): Entry {
   if (isBlank(text)) return { ok: false, message: 'needs a value' };
-  if (kind === 'length') {
+  if (kind === 'length' || kind === 'slope') {
     const parsed = parseLength(text, unit);
-    return parsed.ok ? { ok: true, value: parsed.mm } : parsed;
+    const per = kind === 'slope' ? slopeRun(unit) : 1;
+    return parsed.ok ? { ok: true, value: parsed.mm / per } : parsed;
   }
   const value = Number(text.trim().replace(',', '.').replace(/[−–]/, '-').replace(/\s*°$/, ''));
   if (Number.isFinite(value)) return { ok: true, value };
@@ -32,13 +36,24 @@ export function rangeFault(job: DraftJob, path: FieldPath, value: unknown): stri
   if (parsed.success) return null;
   const place = inList ? [0, ...inner.slice(1)] : inner;
   const issue = parsed.error.issues.find(
-    ({ path: at }) => at.length === place.length && at.every((part, i) => part === place[i]),
+    ({ path: at }) =>
+      (at.length === place.length || (!inList && isListRule(changed, at))) && at.every((part, i) => part === place[i]),
   );
   return issue?.message ?? null;
 }
+
+/** True where a fault lies in how the items of a list stand to each other, which is told at the one being changed. */
+const isListRule = (section: unknown, at: readonly PropertyKey[]): boolean =>
+  at.length > 0 && Array.isArray(valueAt(section, at as FieldPath));
 
 /** What keeps a field from being used, in words that go on from its name; null where nothing does. */
 export function fieldFault(draft: Draft, path: FieldPath, kind: EntryKind, text: string): string | null {
   const entry = readEntry(kind, text, draft.job.display);
   return entry.ok ? rangeFault(draft.job, path, entry.value) : entry.message;
+}
+
+/** Why a whole part of a job cannot stand as changed; null where it can. */
+export function sectionFault<K extends keyof DraftJob>(section: K, value: DraftJob[K]): string | null {
+  const parsed = jobSchema.shape[section].safeParse(value);
+  return parsed.success ? null : (parsed.error.issues[0]?.message ?? 'is not valid');
 }

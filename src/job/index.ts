@@ -3,7 +3,7 @@ export { type Demo, demos, firstDemo } from './demos';
 export { download } from './download';
 export type { Draft, DraftFixture, DraftJob, DraftReading, DraftReadingOf, DraftStud } from './draft';
 export type { DraftState } from './draft-store';
-export { type EntryKind, fieldFault } from './entry';
+export { type EntryKind, fieldFault, sectionFault, slopeRun } from './entry';
 export { historyAt } from './history';
 export { jobFileName, jobText } from './job-text';
 export {

@@ -5,6 +5,7 @@ export {
   type PieceDrawing,
   panelDrawing,
   pieceDrawing,
+  pieceGeometry,
   pieceShapes,
   pieceTemplateNotes,
   type Shape,

@@ -1,15 +1,16 @@
 import { Canvas } from '@react-three/fiber';
 import { useCallback, useMemo, useRef, useState } from 'react';
-import type { Job, PanelName, Result } from '../core';
+import type { Job, Result } from '../core';
 import { BuiltMesh } from './BuiltMesh';
 import { ControlLines } from './ControlLines';
 import { colours } from './colours';
 import { DrawingBoundary } from './DrawingBoundary';
-import { drawnAlcove, tracedLine, type WallPlace } from './geometry';
+import { drawnAlcove, type Layer, tracedLine, type WallPlace } from './geometry';
 import { Lights } from './Lights';
 import { LossWatch } from './LossWatch';
 import { NoDrawing } from './NoDrawing';
 import { PanelBody } from './PanelBody';
+import { PieceBody } from './PieceBody';
 import { Polyline } from './Polyline';
 import styles from './scene.module.css';
 import { TagLayer, TagProjector, tagsOf } from './tags';
@@ -24,12 +25,14 @@ export interface AlcoveViewProps {
   factor: number;
   /** distance the panels are drawn off their walls, mm */
   off: number;
-  showPanels: boolean;
+  /** what is shown and what is left out */
+  layers: Record<Layer, boolean>;
   tags: boolean;
   /** a line from place to place on the walls that is shown up */
   traced: readonly WallPlace[] | null;
-  picked: PanelName | null;
-  onPick: (panel: PanelName) => void;
+  /** a panel by its name, or a piece by its id */
+  picked: string | null;
+  onPick: (item: string) => void;
   /** a length in the person's unit, with its mark */
   lengthText: (mm: number) => string;
   /** one sentence that says what is drawn */
@@ -71,7 +74,7 @@ function Drawing({
   job,
   factor,
   off,
-  showPanels,
+  layers,
   tags: tagged,
   traced,
   picked,
@@ -84,28 +87,30 @@ function Drawing({
 }: AlcoveViewProps & { onLost: () => void }) {
   const drawn = useMemo(() => drawnAlcove(result, job, factor, off), [result, job, factor, off]);
   const tags = useMemo(
-    () => (tagged ? tagsOf(drawn, picked, showPanels, lengthText) : []),
-    [drawn, tagged, picked, showPanels, lengthText],
+    () => (tagged ? tagsOf(drawn, picked, layers, lengthText) : []),
+    [drawn, tagged, picked, layers, lengthText],
   );
   const trace = useMemo(() => traced && tracedLine(result, traced, factor), [result, traced, factor]);
+  const piecePicked = drawn.pieces.some(({ id }) => id === picked);
   const elements = useRef(new Map<string, HTMLElement>());
   return (
     <div className={styles.frame} role="img" aria-label={description}>
       <Canvas frameloop="demand" flat dpr={[1, 2]} camera={{ fov: 32 }}>
         <color attach="background" args={[colours.room]} />
         <Lights />
-        {drawn.walls.map((wall, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: always the same three walls in the same order
-          <BuiltMesh key={i} data={wall}>
-            <meshStandardMaterial
-              color={colours.wall}
-              roughness={0.95}
-              polygonOffset
-              polygonOffsetFactor={2}
-              polygonOffsetUnits={2}
-            />
-          </BuiltMesh>
-        ))}
+        {layers.walls &&
+          drawn.walls.map((wall, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: always the same three walls in the same order
+            <BuiltMesh key={i} data={wall}>
+              <meshStandardMaterial
+                color={colours.wall}
+                roughness={0.95}
+                polygonOffset
+                polygonOffsetFactor={2}
+                polygonOffsetUnits={2}
+              />
+            </BuiltMesh>
+          ))}
         <BuiltMesh data={drawn.rim.mesh}>
           <meshStandardMaterial color={colours.rim} roughness={0.35} />
         </BuiltMesh>
@@ -115,14 +120,20 @@ function Drawing({
         ))}
         <ControlLines lines={drawn.lines} />
         {trace && <Polyline points={trace} colour={colours.traced} width={6} throughWalls />}
-        {showPanels &&
+        {layers.panels &&
           drawn.panels.map((panel) => (
             <PanelBody
               key={panel.name}
               panel={panel}
               picked={picked === panel.name}
+              stripsShown={layers.slivers && !piecePicked}
               onPick={() => onPick(panel.name)}
             />
+          ))}
+        {drawn.pieces
+          .filter(({ layer }) => layers[layer])
+          .map((piece) => (
+            <PieceBody key={piece.id} piece={piece} picked={picked === piece.id} onPick={() => onPick(piece.id)} />
           ))}
         <TagProjector tags={tags} elements={elements} />
         <Viewer box={drawn.box} calm={calm} reset={reset} />

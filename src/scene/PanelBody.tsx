@@ -1,29 +1,23 @@
-import type { ThreeEvent } from '@react-three/fiber';
 import { BuiltMesh } from './BuiltMesh';
 import { CutStrips } from './CutStrips';
 import { colours } from './colours';
 import type { DrawnPanel } from './geometry';
 import { Polyline } from './Polyline';
+import { picking } from './picking';
 
 interface PanelBodyProps {
   panel: DrawnPanel;
   picked: boolean;
+  /** what is cut off or missing along its edges */
+  stripsShown: boolean;
   onPick: () => void;
 }
 
-/** Pointer travel beyond which a press turns the view and picks nothing, px. */
-const still = 6;
-
 /** A panel on its wall with what is cut off or missing along its edges; it can be picked. */
-export function PanelBody({ panel: { solid, strips }, picked, onPick }: PanelBodyProps) {
-  const pick = (event: ThreeEvent<MouseEvent>) => {
-    if (event.delta > still) return;
-    event.stopPropagation();
-    onPick();
-  };
+export function PanelBody({ panel: { solid, strips }, picked, stripsShown, onPick }: PanelBodyProps) {
   return (
     <group>
-      <BuiltMesh data={solid.mesh} onClick={pick}>
+      <BuiltMesh data={solid.mesh} onClick={picking(onPick)}>
         <meshStandardMaterial color={picked ? colours.panelPicked : colours.panel} roughness={0.55} />
       </BuiltMesh>
       <Polyline
@@ -32,7 +26,7 @@ export function PanelBody({ panel: { solid, strips }, picked, onPick }: PanelBod
         width={picked ? 4 : 1.5}
         closed
       />
-      <CutStrips strips={strips} />
+      {stripsShown && <CutStrips strips={strips} />}
     </group>
   );
 }

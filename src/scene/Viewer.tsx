@@ -4,7 +4,7 @@ import { type ComponentRef, useEffect, useRef, useState } from 'react';
 import { PerspectiveCamera, Vector3 } from 'three';
 import type { Box } from './geometry';
 
-const margin = 0.95;
+const margin = 1.02;
 const firstDirection = new Vector3(0.42, 0.3, 1).normalize();
 
 interface ViewerProps {

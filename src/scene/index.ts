@@ -1,1 +1,2 @@
 export { AlcoveView, type AlcoveViewProps } from './AlcoveView';
+export type { Layer } from './geometry';

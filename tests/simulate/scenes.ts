@@ -94,7 +94,7 @@ export const scenes: Scene[] = [
       levelAboveFloor: inches(49),
       rim: {
         kind: 'tub',
-        width: inches(30),
+        width: inches(28.5),
         apronHeight: inches(19.5),
         profile: [
           [0, 0],
@@ -102,6 +102,11 @@ export const scenes: Scene[] = [
           [20, -3.4],
           [26, -7],
           [30, -12],
+        ],
+        apron: [
+          [-2, -40],
+          [-3, -220],
+          [0, -460],
         ],
       },
       fixtures: [
@@ -124,6 +129,14 @@ export const scenes: Scene[] = [
         left: { width: inches(32), height: inches(96) },
         right: { width: inches(32), height: inches(96) },
       },
+      trim: {
+        width: inches(1.5),
+        thickness: inches(0.25),
+        lip: inches(0.25),
+        rise: inches(0.5),
+        overhang: inches(0.25),
+      },
+      shelves: [{ id: 'soap', corner: 'left', aboveRim: inches(20), back: inches(9), side: inches(9) }],
     },
   ),
   scene(
@@ -135,7 +148,7 @@ export const scenes: Scene[] = [
       levelAboveFloor: inches(49),
       rim: {
         kind: 'tub',
-        width: inches(29.75),
+        width: inches(27.5),
         apronHeight: inches(19.5),
         profile: [
           [0, 0],
@@ -143,6 +156,13 @@ export const scenes: Scene[] = [
           [22, -4],
           [30, -9],
           [36, -16],
+        ],
+        apron: [
+          [-4, -30],
+          [-12, -90],
+          [-18, -240],
+          [-14, -400],
+          [-2, -470],
         ],
       },
       fixtures: [
@@ -215,6 +235,17 @@ export const scenes: Scene[] = [
         left: { width: inches(32), height: inches(96) },
         right: { width: inches(32), height: inches(96) },
       },
+      trim: {
+        width: inches(2),
+        verticalWidth: inches(1.5),
+        thickness: inches(0.25),
+        joinery: 'mitre',
+        insideCorners: true,
+      },
+      shelves: [
+        { id: 'low', corner: 'left', aboveRim: inches(16), back: inches(9), side: inches(9), front: 'returned' },
+        { id: 'high', corner: 'left', aboveRim: inches(32), back: inches(9), side: inches(9), front: 'returned' },
+      ],
     },
     (readings) => afterAnInchMisread(readings, 'corner-right-2'),
   ),
@@ -241,6 +272,15 @@ export const scenes: Scene[] = [
         left: { width: 950, height: 2400 },
         right: { width: 950, height: 2400 },
       },
+      trim: {
+        width: 50,
+        thickness: 8,
+        stock: [{ length: 2400 }, { length: 3000 }],
+      },
+      shelves: [
+        { id: 'corner', corner: 'left', aboveRim: 900, back: 250, side: 250, slope: 18 },
+        { id: 'foot rest', corner: 'right', aboveRim: 420, back: 180, side: 180, front: 'straight', slope: 18 },
+      ],
     },
   ),
 ];

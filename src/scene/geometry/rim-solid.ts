@@ -22,8 +22,11 @@ export function rimSolid(shape: AlcoveShape, rim: Job['rim'], place: (point: Vec
   const left = shape.corner.left(shape.bottom);
   const right = shape.corner.right(shape.bottom);
   const depth = rim.apronHeight * depthShare;
-  const middle = { x: (left + right) / 2, z: rim.width / 2 };
-  const half = { x: (right - left) / 2, z: rim.width / 2 };
+  const contour = rim.profile.length > 0 ? rim.profile : [[0, 0] as const];
+  const leaves = contour[0]![0];
+  const start = rim.width - (contour.at(-1)![0] - leaves);
+  const middle = { x: (left + right) / 2, z: start / 2 };
+  const half = { x: (right - left) / 2, z: start / 2 };
 
   const ring = (inset: number, sharpness: number, drop: number): Vec3[] =>
     Array.from({ length: corners + 1 }, (_, i) => {
@@ -32,25 +35,28 @@ export function rimSolid(shape: AlcoveShape, rim: Job['rim'], place: (point: Vec
       return [middle.x + x, shape.rim(middle.x + x, middle.z + z) - drop, middle.z + z];
     });
   const drawn = (points: Vec3[]) => points.map(place);
-  const [lip, wall, floor] = [
+  const [lip, wall, bottom] = [
     ring(ledge, 9, 0),
     ring(ledge + draft * 0.35, 6, depth * 0.9),
     ring(ledge + draft, 5, depth),
   ];
   const pit: Vec3 = [middle.x, shape.rim(middle.x, middle.z) - depth - 8, middle.z];
-  const top = gridMesh([ring(0, 60, 0), lip, wall, floor, floor.map(() => pit)].map(drawn), true);
+  const top = gridMesh([ring(0, 60, 0), lip, wall, bottom, bottom.map(() => pit)].map(drawn), true);
 
+  const floor = shape.nominal.rim - rim.apronHeight;
   const along = spaced(left, right, 24);
-  const contour = rim.profile.length > 0 ? rim.profile : [[0, 0] as const];
-  const rollsOver = contour[contour.length - 1]![0] - contour[0]![0];
-  const start = rim.width - rollsOver;
-  const rows = contour.map(([outward, rise]) =>
-    along.map((x): Vec3 => [x, shape.rim(x, start) + rise, start + outward - contour[0]![0]]),
-  );
-  const foot = along.map((x): Vec3 => [x, shape.nominal.rim - rim.apronHeight, rim.width]);
-  const apron = gridMesh([foot, ...rows.reverse()].map(drawn));
-  const face = rows[0]!;
-  const edges = [drawn(lip), drawn([foot[0]!, ...face, foot[foot.length - 1]!, foot[0]!])];
+  const row = (rise: number, z: number) => along.map((x): Vec3 => [x, Math.max(floor, shape.rim(x, start) + rise), z]);
+  const rolling = contour.map(([outward, rise]) => row(rise, start + outward - leaves));
+  const down = rim.apron.map(([outward, rise]) => row(rise, rim.width + outward));
+  const foot = (down.at(-1) ?? rolling.at(-1)!).map(([x, , z]): Vec3 => [x, floor, z]);
+  const edge = rolling.at(-1)!;
+  const apron = gridMesh([...rolling, ...down, foot].reverse().map(drawn));
+  const end = (column: number) => [edge, ...down, foot].map((each) => each.at(column)!);
+  const edges = [
+    drawn(lip),
+    drawn([...edge, ...end(-1), ...[...foot].reverse(), ...end(0).reverse()]),
+    ...(rolling.length > 1 ? [drawn(rolling[0]!)] : []),
+  ];
   return { mesh: joinMeshes([top, apron]), edges };
 }
 

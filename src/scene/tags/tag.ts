@@ -1,7 +1,6 @@
-import type { PanelName } from '../../core';
-import { type DrawnAlcove, isWithin, type Vec3 } from '../geometry';
+import { type DrawnAlcove, isWithin, type Layer, type Vec3 } from '../geometry';
 
-export type TagKind = 'line' | 'sliver' | 'gap' | 'hole';
+export type TagKind = 'line' | 'sliver' | 'gap' | 'hole' | 'piece';
 
 /** Words at a place in the drawing. */
 export interface Tag {
@@ -11,15 +10,16 @@ export interface Tag {
   at: Vec3;
 }
 
-/** The words to draw, what matters most first; with a panel picked, its own alone. */
+/** The words to draw, what matters most first; with a panel or a piece picked, its own alone. */
 export function tagsOf(
   drawn: DrawnAlcove,
-  picked: PanelName | null,
-  panels: boolean,
+  picked: string | null,
+  layers: Record<Layer, boolean>,
   lengthText: (mm: number) => string,
 ): Tag[] {
-  const shown = panels ? drawn.panels.filter(({ name }) => picked === null || picked === name) : [];
-  const strips = shown.flatMap(({ name, strips: all }) =>
+  const shown = layers.panels ? drawn.panels.filter(({ name }) => picked === null || picked === name) : [];
+  const stripped = layers.slivers ? shown : [];
+  const strips = stripped.flatMap(({ name, strips: all }) =>
     all.map(({ kind, edge, widest }): Tag & { width: number } => ({
       key: `${name} ${edge} ${kind}`,
       kind,
@@ -47,7 +47,11 @@ export function tagsOf(
   const widestFirst = strips.sort((a, b) => b.width - a.width);
   const gaps = (tag: Tag) => tag.kind === 'gap';
   const others = (tag: Tag) => tag.kind !== 'gap';
+  const pieces = drawn.pieces
+    .filter(({ id, layer }) => id === picked && layers[layer])
+    .map(({ id, name, at }): Tag => ({ key: id, kind: 'piece', text: name, at }));
   return [
+    ...pieces,
     ...widestFirst.filter(gaps),
     ...holes.filter(gaps),
     ...lines,

@@ -1,18 +1,18 @@
 import { lazy, Suspense, useState } from 'react';
-import type { PanelName } from '../../core';
 import { useSessionState } from '../../job';
 import { useLengths } from '../parts';
 import styles from './alcove.module.css';
 import { DrawingControls } from './DrawingControls';
 import { useDrawing } from './drawing-store';
-import { panelTitle } from './panel-words';
+import { itemTitle } from './item-title';
 import { useCalm } from './useCalm';
 
 const AlcoveView = lazy(() => import('../../scene').then((scene) => ({ default: scene.AlcoveView })));
 
 interface AlcovePaneProps {
-  picked: PanelName | null;
-  onPick: (panel: PanelName) => void;
+  /** a panel by its name, or a piece by its id */
+  picked: string | null;
+  onPick: (item: string) => void;
 }
 
 /** The alcove in 3D with what sets how it is drawn. */
@@ -20,20 +20,20 @@ export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
   const result = useSessionState((state) => state.result);
   const job = useSessionState((state) => state.solved);
   const working = useSessionState((state) => state.working);
-  const { factor, off, showPanels, tags, traced } = useDrawing();
+  const { factor, off, layers, tags, traced } = useDrawing();
   const lengths = useLengths();
   const calm = useCalm();
   const [reset, setReset] = useState(0);
   const description =
     `The alcove as measured, drawn ${factor} times further out of true than it is` +
-    `${picked === null ? '' : `, ${panelTitle[picked].toLowerCase()} picked`}. The figures beside it say the same in words.`;
+    `${picked === null ? '' : `, ${itemTitle(picked, result).toLowerCase()} picked`}. The figures beside it say the same in words.`;
   return (
     <section className={styles.pane} aria-label="The alcove in 3D">
       <div className={styles.stage} data-testid="alcove">
         {result && job ? (
           <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
             <AlcoveView
-              {...{ result, job, factor, off, showPanels, tags, traced, picked, onPick, description, calm, reset }}
+              {...{ result, job, factor, off, layers, tags, traced, picked, onPick, description, calm, reset }}
               lengthText={lengths.text}
             />
           </Suspense>

@@ -1,18 +1,29 @@
 import { useId } from 'react';
 import type { PanelName } from '../../core';
+import type { Layer } from '../../scene';
 import { Segments, Switch, useLengths } from '../parts';
 import styles from './alcove.module.css';
 import { furthestOff, mostExaggerated, useDrawing } from './drawing-store';
-import { panelWords } from './panel-words';
+import { panelOf, panelWords } from './panel-words';
 
 interface DrawingControlsProps {
-  picked: PanelName | null;
-  onPick: (panel: PanelName) => void;
+  /** a panel by its name, or a piece by its id */
+  picked: string | null;
+  onPick: (item: string) => void;
 }
+
+const layerWords: readonly (readonly [Layer, string])[] = [
+  ['walls', 'Walls'],
+  ['panels', 'Panels'],
+  ['slivers', 'Slivers and gaps'],
+  ['trim', 'Trim'],
+  ['legs', 'Legs and fillers'],
+  ['shelves', 'Shelves'],
+];
 
 /** What sets how the alcove is drawn, and which panel is picked. */
 export function DrawingControls({ picked, onPick }: DrawingControlsProps) {
-  const { factor, off, showPanels, tags, set } = useDrawing();
+  const { factor, off, layers, tags, set, show } = useDrawing();
   const lengths = useLengths();
   const id = useId();
   return (
@@ -34,13 +45,13 @@ export function DrawingControls({ picked, onPick }: DrawingControlsProps) {
       </div>
       <div className={styles.pick}>
         <span aria-hidden="true">Pick a panel</span>
-        <Segments label="Pick a panel" value={picked} choices={panelWords} onChoose={onPick} />
+        <Segments<PanelName> label="Pick a panel" value={panelOf(picked)} choices={panelWords} onChoose={onPick} />
       </div>
       <details className={styles.rest}>
         <summary>More about the drawing</summary>
         <div className={styles.slider}>
           <label htmlFor={`${id}-off`}>
-            Panels drawn <strong>{off === 0 ? 'on the walls' : `${lengths.text(off)} off the walls`}</strong>
+            Pieces drawn <strong>{off === 0 ? 'on the walls' : `${lengths.text(off)} off the walls`}</strong>
           </label>
           <input
             id={`${id}-off`}
@@ -49,13 +60,14 @@ export function DrawingControls({ picked, onPick }: DrawingControlsProps) {
             max={furthestOff}
             step={20}
             value={off}
-            disabled={!showPanels}
             aria-valuetext={off === 0 ? 'on the walls' : `${lengths.text(off)} off the walls`}
             onChange={({ target }) => set({ off: target.valueAsNumber })}
           />
         </div>
         <div className={styles.row}>
-          <Switch label="Panels" on={showPanels} onChange={(on) => set({ showPanels: on })} />
+          {layerWords.map(([layer, words]) => (
+            <Switch key={layer} label={words} on={layers[layer]} onChange={(on) => show(layer, on)} />
+          ))}
           <Switch label="Labels" on={tags} onChange={(on) => set({ tags: on })} />
         </div>
       </details>

@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { WallName } from '../../core';
+import type { Layer } from '../../scene';
 
 /** How the alcove is drawn; not part of the job. */
 interface DrawingState {
@@ -7,11 +8,12 @@ interface DrawingState {
   factor: number;
   /** panels drawn off their walls, mm */
   off: number;
-  showPanels: boolean;
+  layers: Record<Layer, boolean>;
   tags: boolean;
   /** places on the walls, mm, between which a reading is shown up */
   traced: readonly { wall: WallName; at: number; height: number }[] | null;
-  set(part: Partial<Omit<DrawingState, 'set'>>): void;
+  set(part: Partial<Omit<DrawingState, 'set' | 'show'>>): void;
+  show(layer: Layer, on: boolean): void;
 }
 
 export const mostExaggerated = 20;
@@ -20,8 +22,9 @@ export const furthestOff = 400;
 export const useDrawing = create<DrawingState>()((set) => ({
   factor: 5,
   off: 0,
-  showPanels: true,
+  layers: { walls: true, panels: true, slivers: true, trim: true, legs: true, shelves: true },
   tags: true,
   traced: null,
   set,
+  show: (layer, on) => set(({ layers }) => ({ layers: { ...layers, [layer]: on } })),
 }));

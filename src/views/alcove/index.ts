@@ -1,3 +1,5 @@
 export { AlcovePane } from './AlcovePane';
+export { allPieces } from './all-pieces';
 export { useDrawing } from './drawing-store';
-export { panelTitle, panelWords } from './panel-words';
+export { itemTitle } from './item-title';
+export { panelOf, panelTitle, panelWords } from './panel-words';

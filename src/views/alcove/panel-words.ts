@@ -11,3 +11,7 @@ export const panelTitle: Record<PanelName, string> = {
   left: 'Left side panel',
   right: 'Right side panel',
 };
+
+/** The panel that an item is; null for a piece or nothing. */
+export const panelOf = (item: string | null): PanelName | null =>
+  panelWords.find(([name]) => name === item)?.[0] ?? null;

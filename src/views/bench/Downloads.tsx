@@ -1,25 +1,6 @@
-import { useState } from 'react';
 import type { Job, Result } from '../../core';
-import { download, jobFileName, useSession } from '../../job';
-import {
-  jobPackPdf,
-  loadBrowserFonts,
-  type PanelDrawing,
-  type PaperName,
-  panelDxf,
-  panelSvg,
-  type View,
-} from '../../output';
-import { Card, ChoiceField } from '../parts';
-import styles from './bench.module.css';
-
-const papers: readonly (readonly [PaperName, string])[] = [
-  ['letter', 'Letter'],
-  ['tabloid', 'Tabloid'],
-  ['a4', 'A4'],
-  ['a3', 'A3'],
-  ['roll', 'Roll, 24 in wide'],
-];
+import { type PanelDrawing, panelDxf, panelSvg, type View } from '../../output';
+import { Files } from './Files';
 
 interface DownloadsProps {
   job: Job;
@@ -28,56 +9,15 @@ interface DownloadsProps {
   view: View;
 }
 
-/** Files of this panel and of the whole job; their code is loaded when first asked for. */
-export function Downloads({ job, result, drawing, view }: DownloadsProps) {
-  const { tell } = useSession();
-  const [making, setMaking] = useState<string | null>(null);
-  const [paper, setPaper] = useState<PaperName>(job.display === 'in' ? 'letter' : 'a4');
-  const stem = jobFileName(job).replace(/\.json$/, '');
-
-  const make = async (what: string, work: () => Promise<void>) => {
-    setMaking(what);
-    try {
-      await work();
-    } catch (error) {
-      tell(
-        `The ${what} could not be made (${error instanceof Error ? error.message : String(error)}). The job is as it was; try again, with a connection if this is the first time.`,
-      );
-    } finally {
-      setMaking(null);
-    }
-  };
-  const svg = () =>
-    make('SVG template', async () => download(`${stem}-${drawing.name}.svg`, panelSvg(drawing), 'image/svg+xml'));
-  const dxf = () =>
-    make('DXF template', async () => download(`${stem}-${drawing.name}.dxf`, await panelDxf(drawing), 'image/vnd.dxf'));
-  const pdf = () =>
-    make('job pack', async () => {
-      const bytes = await jobPackPdf(job, result, await loadBrowserFonts(), { paper, view });
-      download(`${stem}-job-pack.pdf`, new Uint8Array(bytes), 'application/pdf');
-    });
-
+/** Files of a panel and of the whole job. */
+export function Downloads({ drawing, ...job }: DownloadsProps) {
   return (
-    <Card title="Files">
-      <div className={styles.files}>
-        <button type="button" disabled={making !== null} onClick={svg}>
-          {drawing.title}: SVG
-        </button>
-        <button type="button" disabled={making !== null} onClick={dxf}>
-          {drawing.title}: DXF
-        </button>
-      </div>
-      <div className={styles.files}>
-        <ChoiceField label="Paper" labelShown value={paper} choices={papers} onChoose={setPaper} />
-        <button type="button" disabled={making !== null} onClick={pdf}>
-          Whole job: PDF at 1:1
-        </button>
-      </div>
-      <p className={styles.about} role="status">
-        {making === null
-          ? 'Print at 100 %, then measure the check bar before you trust a page.'
-          : `Making the ${making}…`}
-      </p>
-    </Card>
+    <Files
+      {...job}
+      title={drawing.title}
+      name={drawing.name}
+      svg={() => panelSvg(drawing)}
+      dxf={() => panelDxf(drawing)}
+    />
   );
 }

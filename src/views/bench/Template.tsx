@@ -1,16 +1,17 @@
 import { useId, useLayoutEffect, useMemo, useRef, useState } from 'react';
-import { type PanelDrawing, type Shape, shapeBounds } from '../../output';
+import { type Shape, shapeBounds } from '../../output';
 import { fitTemplate, type Room } from './fit-template';
+import type { Sketch } from './sketch';
 import styles from './template.module.css';
 
 interface TemplateProps {
-  drawing: PanelDrawing;
+  sketch: Sketch;
   /** times larger than what fits the page */
   closer: number;
 }
 
-/** A panel's flat template on the screen, its figures at a readable size whatever the scale. */
-export function Template({ drawing, closer }: TemplateProps) {
+/** A flat template on the screen, its figures at a readable size whatever the scale. */
+export function Template({ sketch, closer }: TemplateProps) {
   const frame = useRef<HTMLElement>(null);
   const [room, setRoom] = useState<Room | null>(null);
   useLayoutEffect(() => {
@@ -25,14 +26,14 @@ export function Template({ drawing, closer }: TemplateProps) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a part of the page that scrolls must be reachable by keyboard
     <section ref={frame} className={styles.frame} tabIndex={0} aria-label="Flat template">
-      {room && <TemplateSvg drawing={drawing} room={room} closer={closer} />}
+      {room && <TemplateSvg sketch={sketch} room={room} closer={closer} />}
     </section>
   );
 }
 
-function TemplateSvg({ drawing, room, closer }: TemplateProps & { room: Room }) {
+function TemplateSvg({ sketch, room, closer }: TemplateProps & { room: Room }) {
   const id = useId().replace(/[^\w-]/g, '');
-  const { shapes, size, width, height } = useMemo(() => fitTemplate(drawing, room, closer), [drawing, room, closer]);
+  const { shapes, size, width, height } = useMemo(() => fitTemplate(sketch, room, closer), [sketch, room, closer]);
   const { left, right, bottom, top } = shapeBounds(shapes);
   return (
     <svg
@@ -42,7 +43,7 @@ function TemplateSvg({ drawing, room, closer }: TemplateProps & { room: Room }) 
       role="img"
       data-testid="template"
       viewBox={`${left - size} ${-top - size} ${right - left + 2 * size} ${top - bottom + 2 * size}`}
-      aria-label={`${drawing.title}, ${drawing.statement}. ${drawing.sizeWords}. Its figures are in the tables.`}
+      aria-label={sketch.label}
       style={{ '--sliver': `url(#${id}-sliver)`, '--gap': `url(#${id}-gap)` } as React.CSSProperties}
     >
       <defs>

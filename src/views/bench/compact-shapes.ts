@@ -66,7 +66,13 @@ const leader = (from: Point, to: Point): Shape => ({
   closed: false,
 });
 
-const words = (text: string, at: Point, size: number, anchor: 'start' | 'middle' | 'end', bold: boolean): Shape => ({
+export const words = (
+  text: string,
+  at: Point,
+  size: number,
+  anchor: 'start' | 'middle' | 'end',
+  bold: boolean,
+): Shape => ({
   kind: 'words',
   layer: 'text',
   text,

@@ -1,5 +1,5 @@
-import { type PanelDrawing, type Shape, shapeBounds, templateShapes } from '../../output';
-import { compactShapes } from './compact-shapes';
+import { type Shape, shapeBounds } from '../../output';
+import type { Sketch } from './sketch';
 
 export interface Room {
   width: number;
@@ -28,11 +28,12 @@ const mostSteps = 4;
  * @param room on the screen, px
  * @param closer times larger than the room
  */
-export function fitTemplate(drawing: PanelDrawing, room: Room, closer: number): FittedTemplate {
+export function fitTemplate(sketch: Sketch, room: Room, closer: number): FittedTemplate {
   const wide = room.width * closer >= roomForWords;
   const most = { width: room.width * closer, height: room.height * closer };
-  const largest = (drawing.bounds.right - drawing.bounds.left) / 10;
-  const at = (size: number) => templateAt(drawing, size, wide);
+  const { left, right, bottom, top } = sketch.bounds;
+  const largest = Math.max(right - left, (top - bottom) / 3) / 10;
+  const at = (size: number) => templateAt(sketch, size, wide);
   const trials = [at(largest / 2), at(largest)] as const;
   let size = Math.min(largest, Math.max(fontThatFits(trials, 'width', most), fontThatFits(trials, 'height', most)));
   for (let step = 0; step < mostSteps; step++) {
@@ -53,8 +54,8 @@ function fontThatFits([small, large]: readonly [FittedTemplate, FittedTemplate],
   return left <= 0 ? Number.POSITIVE_INFINITY : (fontPx * bare) / left;
 }
 
-function templateAt(drawing: PanelDrawing, size: number, wide: boolean): FittedTemplate {
-  const shapes = wide ? templateShapes(drawing, { size, notes: false }) : compactShapes(drawing, size);
+function templateAt(sketch: Sketch, size: number, wide: boolean): FittedTemplate {
+  const shapes = sketch.shapes(size, wide);
   const { left, right, bottom, top } = shapeBounds(shapes);
   const scale = fontPx / size;
   return { shapes, size, width: (right - left + 2 * size) * scale, height: (top - bottom + 2 * size) * scale };

@@ -18,6 +18,8 @@ export interface NumberFieldProps {
   labelShown?: boolean;
 }
 
+const slopeMark = { in: 'in/ft', mm: 'mm/m' };
+
 /** A field for a length, an angle or a plain number. */
 export function NumberField({
   path,
@@ -31,7 +33,8 @@ export function NumberField({
   const id = useId();
   const { text, fault, onEnter, onText, onLeave } = useEntry(path, kind, optional);
   const lengths = useLengths();
-  const mark = kind === 'length' ? lengths.unit : kind === 'degrees' ? '°' : unit;
+  const mark =
+    kind === 'length' ? lengths.unit : kind === 'degrees' ? '°' : kind === 'slope' ? slopeMark[lengths.unit] : unit;
   return (
     <span className={styles.field} data-stacked={labelShown || undefined}>
       <label htmlFor={id} className={labelShown ? styles.fieldLabel : 'unseen'}>

@@ -1,6 +1,15 @@
 import { type FocusEvent, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { type EntryKind, type FieldPath, fieldFault, fieldKey, useDraft, useSession, valueAt } from '../../job';
+import {
+  type EntryKind,
+  type FieldPath,
+  fieldFault,
+  fieldKey,
+  slopeRun,
+  useDraft,
+  useSession,
+  valueAt,
+} from '../../job';
 import { useLengths } from './useLengths';
 
 export interface EntryState {
@@ -29,7 +38,13 @@ export function useEntry(path: FieldPath, kind: EntryKind, optional = false): En
   const { type, choose, leave } = useSession().draft.getState();
   const [inHand, setInHand] = useState<string | null>(null);
   const written = (length: (mm: number) => string) =>
-    value === undefined ? '' : kind === 'length' ? length(value) : String(value);
+    value === undefined
+      ? ''
+      : kind === 'length'
+        ? length(value)
+        : kind === 'slope'
+          ? length(value * slopeRun(lengths.unit))
+          : String(value);
   return {
     text: inHand ?? unread ?? written(lengths.resting),
     fault,

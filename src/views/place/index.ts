@@ -1,1 +1,11 @@
-export { addressOf, goTo, type Place, placeOf, type SitePart, usePlace, type VanPart } from './place';
+export {
+  addressOf,
+  type BenchGroup,
+  benchGroups,
+  goTo,
+  type Place,
+  placeOf,
+  type SitePart,
+  usePlace,
+  type VanPart,
+} from './place';

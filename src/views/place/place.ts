@@ -1,5 +1,4 @@
 import { useSyncExternalStore } from 'react';
-import type { PanelName } from '../../core';
 
 export const siteParts = ['readings', 'truth', 'holes', 'basics'] as const;
 export type SitePart = (typeof siteParts)[number];
@@ -7,23 +6,39 @@ export type SitePart = (typeof siteParts)[number];
 export const vanParts = ['materials', 'work', 'pieces'] as const;
 export type VanPart = (typeof vanParts)[number];
 
-const panels: readonly PanelName[] = ['back', 'left', 'right'];
+const panels = ['back', 'left', 'right'];
+export const benchGroups = ['trim', 'legs', 'shelves', 'fillers', 'sheets'] as const;
+export type BenchGroup = (typeof benchGroups)[number];
 
 /** Where in the app one is; kept in the address, so that back and forward work. */
 export type Place =
   | { name: 'site'; part: SitePart }
-  | { name: 'bench'; panel: PanelName }
+  /** `item`: a panel, a piece by its id in the result, or a group of pieces */
+  | { name: 'bench'; item: string }
   | { name: 'van'; part: VanPart };
 
 export function placeOf(hash: string): Place {
   const [name, part] = hash.replace(/^#\/?/, '').split('/');
-  if (name === 'bench') return { name, panel: panels.find((panel) => panel === part) ?? 'back' };
+  if (name === 'bench') return { name, item: benchItem(decoded(part ?? '')) };
   if (name === 'van') return { name, part: vanParts.find((each) => each === part) ?? 'materials' };
   return { name: 'site', part: siteParts.find((each) => each === part) ?? 'readings' };
 }
 
 export const addressOf = (place: Place): string =>
-  place.name === 'bench' ? `#bench/${place.panel}` : `#${place.name}/${place.part}`;
+  place.name === 'bench' ? `#bench/${encodeURIComponent(place.item)}` : `#${place.name}/${place.part}`;
+
+function benchItem(item: string): string {
+  const [group] = item.split('.');
+  return panels.includes(item) || benchGroups.some((each) => each === group) ? item : 'back';
+}
+
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return '';
+  }
+}
 
 const watch = (changed: () => void) => {
   window.addEventListener('hashchange', changed);

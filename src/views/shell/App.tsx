@@ -40,7 +40,7 @@ function Shell() {
       <main ref={main} tabIndex={-1} className={styles.main}>
         <div key={id} inert={elsewhere}>
           {place.name === 'site' && <Site part={place.part} />}
-          {place.name === 'bench' && <Bench panel={place.panel} />}
+          {place.name === 'bench' && <Bench item={place.item} />}
           {place.name === 'van' && <Van part={place.part} />}
         </div>
       </main>

@@ -3,7 +3,7 @@ import styles from './shell.module.css';
 
 const places: readonly { place: Place; words: string; about: string }[] = [
   { place: { name: 'site', part: 'readings' }, words: 'Site', about: 'readings and walls' },
-  { place: { name: 'bench', panel: 'back' }, words: 'Bench', about: 'panels and templates' },
+  { place: { name: 'bench', item: 'back' }, words: 'Bench', about: 'panels and templates' },
   { place: { name: 'van', part: 'materials' }, words: 'Van', about: 'materials and work' },
 ];
 

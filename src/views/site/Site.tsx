@@ -1,7 +1,6 @@
 import { Tabs } from 'radix-ui';
 import { useState } from 'react';
-import type { PanelName } from '../../core';
-import { AlcovePane } from '../alcove';
+import { AlcovePane, panelOf } from '../alcove';
 import { Figures, Problems } from '../findings';
 import { goTo, type SitePart } from '../place';
 import { Basics } from './Basics';
@@ -24,15 +23,15 @@ const parts: readonly (readonly [SitePart, string])[] = [
 
 /** In the alcove: readings in, and what they say about the walls. */
 export function Site({ part }: { part: SitePart }) {
-  const [picked, setPicked] = useState<PanelName | null>(null);
+  const [picked, setPicked] = useState<string | null>(null);
   return (
     <SurveyProvider>
       <div className={styles.site} data-part={part}>
         <div className={styles.look}>
-          {part === 'readings' && <Elevation picked={picked} onPick={setPicked} />}
+          {part === 'readings' && <Elevation picked={panelOf(picked)} onPick={setPicked} />}
           <AlcovePane picked={picked} onPick={setPicked} />
-          {picked && <Picked panel={picked} />}
-          <Problems shown={null} onShow={(panel) => goTo({ name: 'bench', panel })} />
+          {picked && <Picked item={picked} />}
+          <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
         </div>
         <Tabs.Root
           className={styles.enter}

@@ -4,6 +4,7 @@ import { Problems } from '../findings';
 import { goTo, type VanPart } from '../place';
 import { Adhesive } from './Adhesive';
 import { Joints } from './Joints';
+import { Lengths } from './Lengths';
 import { Materials } from './Materials';
 import { OrderOfWork } from './OrderOfWork';
 import { Pieces } from './Pieces';
@@ -26,7 +27,7 @@ export function Van({ part }: { part: VanPart }) {
   return (
     <Tabs.Root value={part} onValueChange={(chosen) => goTo({ name: 'van', part: chosen as VanPart })}>
       <div className={styles.problems}>
-        <Problems shown={null} onShow={(panel) => goTo({ name: 'bench', panel })} />
+        <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
       </div>
       <Tabs.List className={styles.parts} aria-label="Parts of the plan">
         {parts.map(([name, words]) => (
@@ -53,7 +54,10 @@ export function Van({ part }: { part: VanPart }) {
       </Tabs.Content>
       <Tabs.Content value="pieces" tabIndex={-1} className={styles.halves}>
         <Pieces job={job} result={result} />
-        <Sheets job={job} result={result} />
+        <div className={styles.column}>
+          <Sheets job={job} result={result} />
+          <Lengths job={job} result={result} />
+        </div>
       </Tabs.Content>
     </Tabs.Root>
   );

@@ -278,3 +278,40 @@ describe('history', () => {
     expect(store.getState().draft.job.fit).not.toHaveProperty('history');
   });
 });
+
+describe('lists and texts', () => {
+  const shelf = { corner: 'left', aboveRim: 500, back: 230, side: 230 };
+
+  it('adds to a list and removes from it, texts not understood going with their items', () => {
+    const { store, at, edit } = open();
+    edit().addTo(['shelves'], shelf);
+    edit().addTo(['shelves'], { ...shelf, aboveRim: 900 });
+    edit().type(['shelves', 1, 'back'], 'length', 'wide');
+    edit().leave();
+    edit().removeFrom(['shelves'], 0);
+    expect(at(['shelves', 0, 'aboveRim'])).toBe(900);
+    expect(store.getState().draft.typed).toEqual({ [fieldKey(['shelves', 0, 'back'])]: 'wide' });
+    edit().undo();
+    expect(at(['shelves'])).toHaveLength(2);
+  });
+
+  it('sets several choices as one step', () => {
+    const { at, edit } = open();
+    edit().chooseAll([
+      [['cutting', 'sheets'], 'least'],
+      [['fit', 'bed'], 3],
+    ]);
+    expect([at(['cutting', 'sheets']), at(['fit', 'bed'])]).toEqual(['least', 3]);
+    edit().undo();
+    expect([at(['cutting', 'sheets']), at(['fit', 'bed'])]).toEqual(['own', 2]);
+  });
+
+  it('keeps a text beside the job', () => {
+    const { store, edit } = open();
+    edit().jot(['rim', 'gauge'], '0; 0');
+    expect(store.getState().draft.typed[fieldKey(['rim', 'gauge'])]).toBe('0; 0');
+    expect(usable(edit().draft).ok).toBe(true);
+    edit().jot(['rim', 'gauge'], '');
+    expect(store.getState().draft.typed).toEqual({});
+  });
+});

@@ -19,6 +19,11 @@ describe('readEntry', () => {
     expect(readEntry('length', text, 'in')).toEqual({ ok: false, message: 'needs a value' });
   });
 
+  it('reads a slope per foot or per metre as mm per m', () => {
+    expect(readEntry('slope', '3/16', 'in')).toEqual({ ok: true, value: expect.closeTo(15.625, 9) });
+    expect(readEntry('slope', '15.6', 'mm')).toEqual({ ok: true, value: 15.6 });
+  });
+
   it('says what a number looks like', () => {
     expect(readEntry('number', '1/', 'mm')).toEqual({
       ok: false,
@@ -34,6 +39,16 @@ describe('rangeFault', () => {
     expect(rangeFault(job, ['fit', 'bed'], 31)).not.toBeNull();
     expect(rangeFault(job, ['sheets', 'back', 'width'], 1200)).toBeNull();
     expect(rangeFault(job, ['readings', 'r3', 'gaps', 1, 'value'], 9999)).not.toBeNull();
+  });
+
+  it('tells at an item what the items of its list must keep to', () => {
+    const points = [
+      [0, 0],
+      [10, -1],
+    ] as [number, number][];
+    const rolled = { ...job, rim: { ...job.rim, profile: points } };
+    expect(rangeFault(rolled, ['rim', 'profile', 1, 0], 20)).toBeNull();
+    expect(rangeFault(rolled, ['rim', 'profile', 1, 0], 0)).toMatch(/further out/);
   });
 
   it('does not blame a field for another one that is missing', () => {

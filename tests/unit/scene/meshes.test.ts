@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { MeshData, Vec3 } from '../../../src/scene/geometry';
+import { drawnAlcove } from '../../../src/scene/geometry';
 import { enclosedVolume, gridMesh } from '../../../src/scene/geometry/mesh-data';
 import { panelSolid } from '../../../src/scene/geometry/panel-solid';
 import { rimSolid } from '../../../src/scene/geometry/rim-solid';
@@ -79,6 +80,45 @@ describe('panelSolid', () => {
   });
 });
 
+describe('pieceSolid', () => {
+  const { job, result } = solvedDemo((whole) => ({ ...whole, trim: { ...whole.trim, lip: 4, overhang: 3 } }));
+  const drawn = drawnAlcove(result, job, 1, 0);
+  const pieces = Object.values(result.pieces).flat();
+  const area = (loop: readonly (readonly [number, number])[]) =>
+    Math.abs(
+      loop.reduce((sum, [x, y], i) => {
+        const [x2, y2] = loop[(i + 1) % loop.length]!;
+        return sum + (x * y2 - x2 * y) / 2;
+      }, 0),
+    );
+
+  it('is there for every piece besides the panels', () => {
+    expect(new Set(pieces.map(({ kind }) => kind)).size).toBeGreaterThanOrEqual(6);
+    expect(drawn.pieces.map(({ id }) => id).sort()).toEqual(pieces.map(({ id }) => id).sort());
+  });
+
+  it.each(pieces.map((piece) => [piece.id, piece] as const))(
+    'is closed and holds what the bodies of %s hold',
+    (id, piece) => {
+      const { mesh } = drawn.pieces.find((each) => each.id === id)!.solid;
+      const flat = piece.bodies.reduce((sum, { back, face, from, to }) => {
+        const middle = back.map(([x, y], i) => [(x + face[i]![0]) / 2, (y + face[i]![1]) / 2] as const);
+        return sum + ((to - from) * (area(back) + 4 * area(middle) + area(face))) / 6;
+      }, 0);
+      expect(enclosedVolume(mesh) / flat).toBeCloseTo(1, 2);
+      expect(openEdges(mesh)).toBe(0);
+    },
+  );
+
+  it('keeps shelves in the corner of panels that are drawn off their walls', () => {
+    const off = drawnAlcove(result, job, 1, 100);
+    const [near, far] = [drawn, off].map(({ pieces: all }) => all.find(({ kind }) => kind === 'shelf')!.at);
+    expect(far!.map((value, axis) => value - near![axis]!)).toEqual(
+      [100, 0, 100].map((value) => expect.closeTo(value, 6)),
+    );
+  });
+});
+
 describe('rimSolid', () => {
   it('has the measured rim at its ledge and the apron at the width of the tub', () => {
     const { job, result } = solvedDemo();
@@ -86,6 +126,23 @@ describe('rimSolid', () => {
     const { edges } = rimSolid(shape, job.rim, stay);
     for (const [x, y, z] of edges[0]!) expect(y).toBeCloseTo(shape.rim(x, z), 6);
     expect(Math.max(...edges[1]!.map(([, , z]) => z))).toBeCloseTo(job.rim.width, 6);
+  });
+
+  it('rolls over where the contour says and stands back down the apron, to the floor', () => {
+    const { job, result } = solvedDemo();
+    const shape = alcoveShape(result);
+    const { mesh } = rimSolid(shape, job.rim, stay);
+    const points = Array.from({ length: mesh.positions.length / 3 }, (_, i) => mesh.positions.slice(3 * i, 3 * i + 3));
+    const nearest = (z: number, drop: number) =>
+      Math.min(
+        ...points.map(([, y, at]) => Math.hypot(y! - (shape.rim(points[0]![0]!, job.rim.width) - drop), at! - z)),
+      );
+    const [, roll] = job.rim.profile.at(-1)!;
+    expect(nearest(job.rim.width, -roll)).toBeLessThan(8);
+    for (const [out, rise] of job.rim.apron) expect(nearest(job.rim.width + out, -rise)).toBeLessThan(8);
+    const start = job.rim.width - job.rim.profile.at(-1)![0];
+    for (const [x, y, z] of points) if (z! > start + 1) expect(y!).toBeLessThan(shape.rim(x!, start));
+    expect(Math.min(...points.map(([, y]) => y!))).toBeCloseTo(shape.nominal.rim - job.rim.apronHeight, 6);
   });
 });
 

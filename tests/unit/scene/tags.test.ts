@@ -4,6 +4,7 @@ import { arranged, type TagBox } from '../../../src/scene/tags/arrange';
 import { tagsOf } from '../../../src/scene/tags/tag';
 import { solvedDemo } from './solvedDemo';
 
+const all = { walls: true, panels: true, slivers: true, trim: true, legs: true, shelves: true };
 const frame = { width: 400, height: 300 };
 const box = (x: number, y: number): TagBox => ({ x, y, width: 80, height: 20 });
 
@@ -34,8 +35,8 @@ describe('tagsOf', () => {
   const text = (mm: number) => mm.toFixed(1);
 
   it('names each sliver with its true width whatever the exaggeration', () => {
-    const words = tagsOf(drawn, 'right', true, text).map((tag) => tag.text);
-    const true1 = tagsOf(drawnAlcove(result, job, 1, 0), 'right', true, text).map((tag) => tag.text);
+    const words = tagsOf(drawn, 'right', all, text).map((tag) => tag.text);
+    const true1 = tagsOf(drawnAlcove(result, job, 1, 0), 'right', all, text).map((tag) => tag.text);
     expect(words.filter((each) => each.startsWith('sliver')).length).toBeGreaterThan(0);
     expect(words).toEqual(true1);
   });
@@ -45,13 +46,19 @@ describe('tagsOf', () => {
       ...whole,
       sheets: { ...whole.sheets, back: { width: 1200, height: 2440, grain: 'none' } },
     }));
-    const tags = tagsOf(drawnAlcove(short.result, short.job, 5, 0), null, true, text);
+    const tags = tagsOf(drawnAlcove(short.result, short.job, 5, 0), null, all, text);
     expect(tags[0]!.kind).toBe('gap');
-    expect(tagsOf(drawn, 'left', true, text).every(({ key }) => key.startsWith('left') || key.endsWith('line'))).toBe(
+    expect(tagsOf(drawn, 'left', all, text).every(({ key }) => key.startsWith('left') || key.endsWith('line'))).toBe(
       true,
     );
+    const shelf = tagsOf(drawn, 'shelves.low', all, text)[0]!;
+    expect(shelf.text).toBe('shelf low');
+    expect(shelf.at[0]).toBeLessThan(0);
+    expect(tagsOf(drawn, 'shelves.low', { ...all, shelves: false }, text).map(({ kind }) => kind)).not.toContain(
+      'piece',
+    );
     expect(
-      tagsOf(drawn, null, false, text)
+      tagsOf(drawn, null, { ...all, panels: false }, text)
         .map(({ text: words }) => words)
         .sort(),
     ).toEqual(['level line', 'plumb line']);

@@ -9,6 +9,9 @@ it.each([
   '#bench/back',
   '#bench/left',
   '#bench/right',
+  '#bench/trim',
+  '#bench/trim.left.top',
+  '#bench/shelves.by%20the%20valve%2F2',
   '#van/materials',
   '#van/work',
   '#van/pieces',
@@ -20,6 +23,7 @@ it.each([
   ['#site/attic', '#site/readings'],
   ['#bench', '#bench/back'],
   ['#/bench/roof', '#bench/back'],
+  ['#bench/%E0%A4%A', '#bench/back'],
   ['#van', '#van/materials'],
   ['#van/roof', '#van/materials'],
 ])('takes %s for %s', (address, place) => expect(addressOf(placeOf(address))).toBe(place));

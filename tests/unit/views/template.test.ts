@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { panelDrawing, shapeBounds } from '../../../src/output';
 import { apart, compactShapes } from '../../../src/views/bench/compact-shapes';
 import { fitTemplate } from '../../../src/views/bench/fit-template';
+import { panelSketch } from '../../../src/views/bench/sketch';
 import { solvedDemo } from '../scene/solvedDemo';
 
 const { job, result } = solvedDemo();
@@ -36,7 +37,7 @@ describe('fitTemplate', () => {
     { width: 800, height: 700 },
     { width: 1000, height: 1200 },
   ])('fills %o and no more', (room) => {
-    const { width, height, size, shapes } = fitTemplate(drawing, room, 1);
+    const { width, height, size, shapes } = fitTemplate(panelSketch(drawing), room, 1);
     expect(width).toBeLessThanOrEqual(room.width + 1);
     expect(height).toBeLessThanOrEqual(room.height + 1);
     const { left, right } = shapeBounds(shapes);
@@ -45,6 +46,8 @@ describe('fitTemplate', () => {
 
   it('grows when looked at closer', () => {
     const room = { width: 800, height: 700 };
-    expect(fitTemplate(drawing, room, 2).height).toBeGreaterThan(1.5 * fitTemplate(drawing, room, 1).height);
+    expect(fitTemplate(panelSketch(drawing), room, 2).height).toBeGreaterThan(
+      1.5 * fitTemplate(panelSketch(drawing), room, 1).height,
+    );
   });
 });

@@ -1,0 +1,26 @@
+import type { PanelName, Piece, Result } from '../../core';
+import { capital } from '../../output';
+import { panelTitle, panelWords } from '../alcove';
+import type { BenchGroup } from '../place';
+
+export type Group = 'panels' | BenchGroup;
+
+/** What the bench shows: a panel or a piece of a group, or a group that has no piece. */
+export interface BenchItem {
+  group: Group;
+  panel: PanelName | null;
+  piece: Piece | null;
+  /** the group's items and their names */
+  siblings: (readonly [item: string, words: string])[];
+}
+
+const panelItems = panelWords.map(([name, words]) => [name as string, words] as const);
+
+/** What an address stands for in a result; the first piece of its group where there is no such piece. */
+export function benchItem(item: string, { pieces }: Pick<Result, 'pieces'>): BenchItem {
+  if (item in panelTitle) return { group: 'panels', panel: item as PanelName, piece: null, siblings: [...panelItems] };
+  const group = item.split('.')[0] as BenchGroup;
+  const all = group === 'sheets' ? [] : pieces[group];
+  const piece = all.find(({ id }) => id === item) ?? all[0] ?? null;
+  return { group, panel: null, piece, siblings: all.map(({ id, name }) => [id, capital(name)] as const) };
+}
