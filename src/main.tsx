@@ -1,7 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { browserTabs, firstDemo, openKeep, openSession, solveInWorker } from './job';
-import { App } from './views';
+import { App, keepAtHand } from './views';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no element with the id root');
@@ -15,3 +15,4 @@ createRoot(root).render(
     <App session={session} />
   </StrictMode>,
 );
+void keepAtHand();

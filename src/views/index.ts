@@ -1,1 +1,1 @@
-export { App } from './shell';
+export { App, keepAtHand } from './shell';

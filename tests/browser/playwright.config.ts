@@ -22,6 +22,8 @@ export default defineConfig({
   use: {
     baseURL: `${address}/`,
     launchOptions: browserLaunch(),
+    // Only the tests of working offline need one; in the others it would answer before a test's own routes.
+    serviceWorkers: 'block',
     viewport: { width: 1440, height: 900 },
     screenshot: 'only-on-failure',
     trace: 'retain-on-failure',

@@ -2,6 +2,7 @@ import { useSession, useSessionState } from '../../job';
 import { Callout } from '../parts';
 import { ElsewhereNotice, KeepNotice } from './KeepNotice';
 import styles from './shell.module.css';
+import { UpdateNotice } from './UpdateNotice';
 
 const faultsShown = 30;
 
@@ -13,6 +14,7 @@ export function Notices() {
     <div className={styles.notices}>
       <div aria-live="polite">
         <ElsewhereNotice />
+        <UpdateNotice />
         {notice !== null && (
           <Callout weight="plain">
             <div className={styles.notice}>
