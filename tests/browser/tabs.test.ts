@@ -43,7 +43,7 @@ test('a page that is killed while it writes leaves a job that opens, with one ke
   await field.fill('');
   await kept(page);
   await field.focus();
-  await page.keyboard.type('28 13/16', { delay: 3 });
+  await page.keyboard.type('28 13/16', { delay: 80 });
   const session = await context.newCDPSession(page);
   const crashed = page.waitForEvent('crash');
   void session.send('Page.crash').catch(() => undefined);
