@@ -38,12 +38,15 @@ export class JobKeeper {
 
   private start(): void {
     if (this.waiting === null) return;
-    this.running ??= this.run().finally(() => {
+    this.running ??= this.run().then((goOn) => {
       this.running = null;
+      // Asked for after the last write had ended.
+      if (goOn) this.start();
     });
   }
 
-  private async run(): Promise<void> {
+  /** False where a write failed or was refused: the next request tries again. */
+  private async run(): Promise<boolean> {
     while (this.waiting) {
       const job = this.waiting;
       this.waiting = null;
@@ -54,15 +57,16 @@ export class JobKeeper {
         if (revision === null) {
           this.waiting = null;
           this.report.overtaken(draft);
-          return;
+          return false;
         }
         this.revision = revision;
         if (this.waiting === null) this.report.kept(draft.id);
       } catch (error) {
         this.waiting ??= job;
         this.report.failed(StorageFault.of(error).trouble);
-        return;
+        return false;
       }
     }
+    return true;
   }
 }

@@ -1,0 +1,42 @@
+import { expect, it } from 'vitest';
+import { memoryKeep } from '../../../src/job';
+import { draftOf } from '../../../src/job/draft';
+import { JobKeeper } from '../../../src/job/job-keeper';
+import { testJob } from './testJob';
+
+const named = (name: string) => draftOf({ ...testJob(), name }, 'a');
+const silent = { kept: () => undefined, failed: () => undefined, overtaken: () => undefined };
+
+it('writes what is asked for at the very moment at which a write ends', async () => {
+  const keep = memoryKeep();
+  let asked = false;
+  const keeper: JobKeeper = new JobKeeper(keep, 0, {
+    ...silent,
+    kept: () => {
+      if (asked) return;
+      asked = true;
+      queueMicrotask(() => keeper.request(named('second')));
+    },
+  });
+  keeper.request(named('first'));
+  await expect.poll(async () => (await keep.job('a'))?.draft).toEqual(named('second'));
+});
+
+it('tries what failed once more with the next request, and not in a circle before', async () => {
+  const keep = memoryKeep();
+  let tries = 0;
+  const troubles: string[] = [];
+  const full = () => {
+    tries++;
+    return Promise.reject(new DOMException('full', 'QuotaExceededError'));
+  };
+  const flaky = { put: full as typeof keep.put };
+  const keeper = new JobKeeper(flaky, 0, { ...silent, failed: (trouble) => troubles.push(trouble) });
+  keeper.request(named('first'));
+  await expect.poll(() => troubles).toEqual(['full']);
+  await new Promise((later) => setTimeout(later, 20));
+  expect(tries).toBe(1);
+  flaky.put = keep.put;
+  await keeper.flush();
+  expect((await keep.job('a'))?.draft).toEqual(named('first'));
+});
