@@ -1,6 +1,7 @@
 import { type Draft, draftOf } from './draft';
 import type { DraftStore, Steps } from './draft-store';
 import { JobKeeper } from './job-keeper';
+import { type Journal, standing } from './journal';
 import { type Keep, type KeptJob, StorageFault, type StorageTrouble } from './keep';
 import { keptDraft } from './kept-draft';
 import type { Tabs } from './tabs';
@@ -18,6 +19,7 @@ export interface InHandReport {
 export interface InHandParts {
   keep: Keep;
   tabs: Tabs;
+  journal: Journal;
   store: DraftStore;
   newId: () => string;
   report: InHandReport;
@@ -106,6 +108,31 @@ export class InHand {
     return this.keeper.flush();
   }
 
+  /** Writes what was typed into other jobs on pages that were killed before it was written. */
+  async recoverOthers(): Promise<void> {
+    const { keep, tabs, journal } = this.parts;
+    for (const id of journal.ids()) {
+      const noted = journal.read(id);
+      if (!noted || id === this.id || (await tabs.heldElsewhere(id))) continue;
+      try {
+        const record = await keep.job(id);
+        const stands = standing(noted, record);
+        // Kept apart when the job is opened.
+        if (stands === 'apart') continue;
+        const done = stands === 'written' || (await keep.put({ ...noted, revision: record?.revision ?? 0 })) !== null;
+        if (done) journal.clear(id);
+      } catch {
+        // It stays noted.
+      }
+    }
+  }
+
+  /** The job is removed for good. */
+  forget(id: string): void {
+    this.parts.journal.clear(id);
+    this.steps.delete(id);
+  }
+
   private readonly lost = () => {
     const { store, report } = this.parts;
     store.getState().leave();
@@ -120,6 +147,7 @@ export class InHand {
     if (this.id !== draft.id) return;
     store.getState().lock(!mine);
     report.elsewhere(!mine);
+    if (mine) await this.recover();
     report.listed();
   }
 
@@ -146,6 +174,27 @@ export class InHand {
     await this.follow();
     store.getState().lock(false);
     report.elsewhere(false);
+    await this.recover();
+  }
+
+  /** Takes up what was typed on a page that was killed before it was written. */
+  private async recover(): Promise<void> {
+    const { keep, journal, store } = this.parts;
+    const { id, keeper } = this;
+    const noted = journal.read(id);
+    const draft = noted && keptDraft(noted.draft);
+    if (!noted || !draft) return;
+    const record = await keep.job(id).catch(() => null);
+    if (record === null || this.keeper !== keeper || !keeper.settled) return;
+    const stands = standing(noted, record);
+    if (stands === 'newer') {
+      keeper.revision = record?.revision ?? 0;
+      store.getState().take(draft);
+      return;
+    }
+    const keptApart = stands === 'apart' ? this.keepApart(draft) : undefined;
+    journal.clear(id);
+    await keptApart;
   }
 
   /** Shows the job as another page wrote it. */
@@ -165,10 +214,10 @@ export class InHand {
   }
 
   private keeperAt(revision: number): JobKeeper {
-    const { keep, tabs, report } = this.parts;
+    const { keep, tabs, journal, report } = this.parts;
     let asksToPersist = true;
-    const keeper: JobKeeper = new JobKeeper(keep, revision, {
-      kept: (job) => {
+    const told = {
+      kept: (job: string) => {
         tabs.tellWritten(job);
         if (keeper === this.keeper) report.keeping('kept');
         report.listed();
@@ -178,19 +227,20 @@ export class InHand {
         }
       },
       failed: report.trouble,
-      overtaken: (draft) => void this.keepApart(draft),
-    });
+      overtaken: (draft: Draft) =>
+        void this.keepApart(this.id === draft.id ? this.parts.store.getState().draft : draft),
+    };
+    const keeper: JobKeeper = new JobKeeper(keep, revision, told, journal);
     return keeper;
   }
 
   /** Keeps what was typed as a job of its own, since the kept one has become another meanwhile. */
-  private async keepApart(draft: Draft): Promise<void> {
-    const { store, newId, report } = this.parts;
-    const now = this.id === draft.id ? store.getState().draft : draft;
-    const apart = { ...draftOf(now.job as never, newId()), typed: now.typed };
-    apart.job.name = `${now.job.name} (as typed here)`.slice(0, 200);
+  private async keepApart({ job, typed }: Draft): Promise<void> {
+    const { newId, report } = this.parts;
+    const apart = { ...draftOf(job as never, newId()), typed };
+    apart.job.name = `${job.name} (as typed here)`.slice(0, 200);
     report.tell(
-      `${now.job.name} was changed elsewhere at the same time. What was typed here is kept beside it as ${apart.job.name}.`,
+      `${job.name} was changed elsewhere at the same time. What was typed here is kept beside it as ${apart.job.name}.`,
     );
     await this.takeNew(apart, false);
   }

@@ -6,6 +6,7 @@ export type { DraftState } from './draft-store';
 export { type EntryKind, fieldFault, sectionFault, slopeRun } from './entry';
 export { historyAt } from './history';
 export { jobFileName, jobText } from './job-text';
+export { browserJournal, type Journal, noJournal } from './journal';
 export {
   browserKeep,
   type Keep,

@@ -1,4 +1,5 @@
 import type { Draft } from './draft';
+import { type Journal, noJournal } from './journal';
 import { type Keep, StorageFault, type StorageTrouble } from './keep';
 
 export interface KeeperReport {
@@ -9,20 +10,27 @@ export interface KeeperReport {
   overtaken(draft: Draft): void;
 }
 
-/** Writes the newest draft of one job, one write at a time. What could not be written waits for the next try. */
+/**
+ * Writes the newest draft of one job, one write at a time. It is noted in the journal at once, and struck off there
+ * when it is written. What could not be written waits for the next try.
+ */
 export class JobKeeper {
   private waiting: { draft: Draft; changedAt: number; untouched: boolean } | null = null;
   private running: Promise<void> | null = null;
+  /** between the start and the end of a write */
+  private writing = false;
 
   /** @param revision the one that the draft in hand was read with, 0 for a new job */
   constructor(
     private readonly keep: Pick<Keep, 'put'>,
     public revision: number,
     private readonly report: KeeperReport,
+    private readonly journal: Journal = noJournal,
   ) {}
 
   request(draft: Draft, untouched = false): void {
     this.waiting = { draft, changedAt: Date.now(), untouched };
+    this.note();
     this.start();
   }
 
@@ -34,6 +42,12 @@ export class JobKeeper {
 
   get settled(): boolean {
     return this.waiting === null && this.running === null;
+  }
+
+  private note(): void {
+    if (this.waiting === null || this.waiting.untouched) return;
+    const { draft, changedAt } = this.waiting;
+    this.journal.note({ id: draft.id, draft, changedAt, revision: this.revision + (this.writing ? 1 : 0) });
   }
 
   private start(): void {
@@ -53,16 +67,23 @@ export class JobKeeper {
       const { draft, changedAt, untouched } = job;
       try {
         const record = { id: draft.id, draft, changedAt, revision: this.revision, ...(untouched && { untouched }) };
+        this.writing = true;
         const revision = await this.keep.put(record);
+        this.writing = false;
         if (revision === null) {
           this.waiting = null;
           this.report.overtaken(draft);
+          this.journal.clear(draft.id);
           return false;
         }
         this.revision = revision;
-        if (this.waiting === null) this.report.kept(draft.id);
+        if (this.waiting !== null) continue;
+        this.journal.clear(draft.id);
+        this.report.kept(draft.id);
       } catch (error) {
+        this.writing = false;
         this.waiting ??= job;
+        this.note();
         this.report.failed(StorageFault.of(error).trouble);
         return false;
       }

@@ -3,6 +3,7 @@ import { type Fault, type Job, parseJobText, type Result } from '../core';
 import { draftOf } from './draft';
 import { createDraftStore } from './draft-store';
 import { InHand } from './in-hand';
+import { type Journal, noJournal } from './journal';
 import { type Keep, type KeptJob, StorageFault, type StorageTrouble } from './keep';
 import { keptDraft } from './kept-draft';
 import { latestOnly } from './latest-only';
@@ -39,6 +40,7 @@ export interface SessionParts {
   /** why nothing outlives this page, where that is known from the start */
   trouble?: StorageTrouble | null;
   tabs?: Tabs;
+  journal?: Journal;
   /** the job that a first visit opens on */
   first: Job;
   newId?: () => string;
@@ -50,6 +52,7 @@ export async function openSession({
   keep,
   trouble = null,
   tabs = onlyTab,
+  journal = noJournal,
   first,
   newId = () => crypto.randomUUID(),
 }: SessionParts) {
@@ -101,6 +104,8 @@ export async function openSession({
   const inHand = new InHand({
     keep,
     tabs,
+    // What is kept as long as the page alone goes by no note of an earlier one.
+    journal: trouble === null ? journal : noJournal,
     store: draftStore,
     newId,
     report: {
@@ -124,6 +129,7 @@ export async function openSession({
   await inHand.startWith(draftStore.getState().draft, restored && record);
   if (readTrouble !== null) setState({ keeping: 'not-kept', trouble: trouble ?? readTrouble });
   follow();
+  await inHand.recoverOthers();
 
   const take = (job: Job, name: string, untouched: boolean) => {
     setState({ badFile: null });

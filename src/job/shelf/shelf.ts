@@ -152,13 +152,17 @@ export function shelfOf({ keep, tabs, inHand, draft: store, first, newId, setSta
     removeForGood: (id) =>
       attempt(async () => {
         await keep.removeForGood(id);
+        inHand.forget(id);
         await inHand.flush();
         return;
       }),
     sweep: async (days = deletedFor) => {
       const before = Date.now() - days * day;
       for (const { id, deletedAt } of await keep.jobs())
-        if (deletedAt !== undefined && deletedAt < before) await keep.removeForGood(id);
+        if (deletedAt !== undefined && deletedAt < before) {
+          await keep.removeForGood(id);
+          inHand.forget(id);
+        }
     },
     read: async (ids) => {
       await inHand.flush();

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { memoryKeep } from '../../../src/job';
+import { type KeptJob, memoryKeep, noJournal } from '../../../src/job';
 import { draftOf } from '../../../src/job/draft';
 import { JobKeeper } from '../../../src/job/job-keeper';
 import { testJob } from './testJob';
@@ -39,4 +39,31 @@ it('tries what failed once more with the next request, and not in a circle befor
   flaky.put = keep.put;
   await keeper.flush();
   expect((await keep.job('a'))?.draft).toEqual(named('first'));
+});
+
+it('has each draft noted before the write begins, and struck off when it is written', async () => {
+  const keep = memoryKeep();
+  const notes = new Map<string, KeptJob>();
+  const journal = {
+    ...noJournal,
+    note: (job: KeptJob) => void notes.set(job.id, job),
+    clear: (id: string) => void notes.delete(id),
+  };
+  const keeper = new JobKeeper(keep, 0, silent, journal);
+  keeper.request(named('first'));
+  expect(notes.get('a')).toMatchObject({ draft: named('first'), revision: 0 });
+  keeper.request(named('second'));
+  expect(notes.get('a')).toMatchObject({ draft: named('second'), revision: 1 });
+  await keeper.flush();
+  expect((await keep.job('a'))?.draft).toEqual(named('second'));
+  expect(notes.size).toBe(0);
+});
+
+it('keeps the note of what could not be written', async () => {
+  const notes: KeptJob[] = [];
+  const journal = { ...noJournal, note: (job: KeptJob) => void notes.push(job), clear: () => void notes.splice(0) };
+  const keeper = new JobKeeper({ put: () => Promise.reject(new Error('no')) }, 4, silent, journal);
+  keeper.request(named('first'));
+  await keeper.flush();
+  expect(notes.at(-1)).toMatchObject({ draft: named('first'), revision: 4 });
 });
