@@ -10,7 +10,15 @@ export type {
 } from './adjust';
 export type { Advice } from './advice';
 export { applyChoice, type Hiding, type HidingPair, hidingOf, hidingPairs } from './choice';
-export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport } from './diagnose';
+export type {
+  CornerReport,
+  DeviationReport,
+  FrontReport,
+  RimReport,
+  SampledField,
+  SampledSurface,
+  WallReport,
+} from './diagnose';
 export {
   DRY_FIT_TOLERANCE,
   type DryFit,

@@ -18,7 +18,15 @@ export {
 export { dryFitOf, readTemplate } from './dryFit';
 export { adhesiveFigure, type Figure, jointFigure, paints } from './figure';
 export { jobDrawings, pieceDrawings } from './jobDrawings';
-export { checklistPdf, dryFitted, fieldSheetPdf, type JobFilesOptions, jobFiles, jobPackPdf } from './jobFiles';
+export {
+  checklistPdf,
+  dryFitted,
+  fieldSheetPdf,
+  type JobFilesOptions,
+  jobFiles,
+  jobPackPdf,
+  surveyRecordPdf,
+} from './jobFiles';
 export type { OutputFonts } from './outputFonts';
 export type { PaperName } from './pdf';
 export { resultJson } from './resultJson';
@@ -33,16 +41,20 @@ export {
   dryFitFault,
   dryFitWords,
   durationWords,
+  figureWords,
   fillerWords,
   hidingWords,
   inputAmount,
   jointRuns,
   jointWidthAlong,
+  judgementWords,
   offcutWords,
   pieceTitle,
   placedWords,
+  ruleWords,
   sizeWords,
   timeWords,
+  verdictWords,
   whenWords,
 } from './words';
 

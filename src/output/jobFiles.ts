@@ -57,6 +57,17 @@ export async function checklistPdf(
   return checklist(job, result, fonts, options);
 }
 
+/** The filled survey record: readings with their misfits, what was assumed, and how the walls are judged. */
+export async function surveyRecordPdf(
+  job: Job,
+  result: Result,
+  fonts: OutputFonts,
+  options: JobPackOptions = {},
+): Promise<Uint8Array> {
+  const { surveyRecord } = await import('./pdf');
+  return surveyRecord(job, result, fonts, options);
+}
+
 /**
  * Every file of a job by its path in the folder: result, templates, shopping list, job pack, and a calendar where the job
  * has a first day; with the virtual dry fit of the very templates that are in it.
@@ -81,6 +92,7 @@ export async function jobFiles(
   if (calendar.ok) files.set('order-of-work.ics', bytes(calendar.text));
   files.set('checklist.pdf', await checklistPdf(job, tried, fonts, options));
   files.set('field-sheet.pdf', await fieldSheetPdf(job, fonts, options));
+  files.set('survey-record.pdf', await surveyRecordPdf(job, tried, fonts, options));
   files.set('job-pack.pdf', await jobPackPdf(job, tried, fonts, options));
   return { files, dryFit: tried.dryFit };
 }

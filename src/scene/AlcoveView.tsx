@@ -1,21 +1,19 @@
 import { Canvas } from '@react-three/fiber';
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef } from 'react';
 import type { Job, Result } from '../core';
 import { BuiltMesh } from './BuiltMesh';
 import { ControlLines } from './ControlLines';
 import { colours } from './colours';
-import { DrawingBoundary } from './DrawingBoundary';
+import { Drawable } from './Drawable';
 import { drawnAlcove, type Layer, tracedLine, type WallPlace } from './geometry';
 import { Lights } from './Lights';
 import { LossWatch } from './LossWatch';
-import { NoDrawing } from './NoDrawing';
 import { PanelBody } from './PanelBody';
 import { PieceBody } from './PieceBody';
 import { Polyline } from './Polyline';
 import styles from './scene.module.css';
 import { TagLayer, TagProjector, tagsOf } from './tags';
 import { Viewer } from './Viewer';
-import { canDraw3d } from './webgl';
 
 export interface AlcoveViewProps {
   result: Result;
@@ -45,27 +43,10 @@ export interface AlcoveViewProps {
 
 /** The measured alcove in 3D with its panels. Where the browser cannot draw it, a sentence takes its place. */
 export function AlcoveView(props: AlcoveViewProps) {
-  const [drawable] = useState(canDraw3d);
-  const [attempt, setAttempt] = useState(0);
-  const [lost, setLost] = useState(false);
-  const onLost = useCallback(() => setLost(true), []);
-  const again = () => {
-    setLost(false);
-    setAttempt((count) => count + 1);
-  };
-  if (!drawable) {
-    return (
-      <NoDrawing sentence="This browser cannot draw in 3D (WebGL 2 is missing or switched off). Readings, figures and templates work as usual." />
-    );
-  }
-  const stopped = (retry: () => void) => (
-    <NoDrawing sentence="The 3D drawing stopped. Readings, figures and templates work as usual." again={retry} />
-  );
-  if (lost) return stopped(again);
   return (
-    <DrawingBoundary instead={stopped}>
-      <Drawing key={attempt} {...props} onLost={onLost} />
-    </DrawingBoundary>
+    <Drawable besides="Readings, figures and templates work as usual.">
+      {(onLost) => <Drawing {...props} onLost={onLost} />}
+    </Drawable>
   );
 }
 

@@ -1,2 +1,19 @@
 export { AlcoveView, type AlcoveViewProps } from './AlcoveView';
 export type { Layer } from './geometry';
+export {
+  contourSteps,
+  type DrawnHeat,
+  drawnHeat,
+  fittingStep,
+  HeatView,
+  type LengthWords,
+  type Reference,
+  type Section,
+  type SectionPoint,
+  scaleGradient,
+  scaleRange,
+  sectionPlace,
+  sectionProfile,
+  signed,
+  type WallField,
+} from './heat';

@@ -1,2 +1,10 @@
 export { type Diagnosis, diagnose } from './diagnose';
-export type { CornerReport, FrontReport, RimReport, SampledSurface, WallReport } from './report';
+export type {
+  CornerReport,
+  DeviationReport,
+  FrontReport,
+  RimReport,
+  SampledField,
+  SampledSurface,
+  WallReport,
+} from './report';

@@ -7,6 +7,20 @@ export interface SampledSurface {
   sd: number[][];
 }
 
+/** Values and standard deviations on a grid: `value[i][j]` at height i, at j; mm. */
+export interface SampledField {
+  value: number[][];
+  sd: number[][];
+}
+
+/** Distance of a wall from its best plumb plane and from its best plane, towards the room positive, over the judged area. */
+export interface DeviationReport {
+  at: number[];
+  height: number[];
+  plumb: SampledField;
+  flat: SampledField;
+}
+
 export interface WallReport {
   /** the panelled area that is judged: from corner to corner or front edge, from the rim to the panels' top, mm */
   judged: { at: [number, number]; height: [number, number] };
@@ -24,6 +38,7 @@ export interface WallReport {
   twistSd: number;
   /** height field over the panelled area: z on the back wall, x on a side wall */
   sampled: SampledSurface;
+  deviation: DeviationReport;
 }
 
 export interface CornerReport {

@@ -3,6 +3,7 @@ import { standardDeviation } from '../adjust';
 import type { Alcove } from '../alcove';
 import { add, constant, type Dual, negate, scale, subtract } from '../dual';
 import type { WallName } from '../job-file';
+import { deviationReport } from './deviation';
 import type { SampledSurface, WallReport } from './report';
 
 /** The stretch of a wall that is judged, and the one that is drawn, mm. */
@@ -47,6 +48,7 @@ export function wallReport(alcove: Alcove, covariance: Matrix, wall: WallName, e
     twist: twist.value,
     twistSd: sd(twist),
     sampled: sampleSurface(field, extent.at, extent.drawn, covariance),
+    deviation: deviationReport(towardsRoom, evenSteps(extent.at, GRID), evenSteps(extent.height, GRID), covariance),
   };
 }
 

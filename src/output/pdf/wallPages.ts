@@ -1,4 +1,5 @@
 import type { Job, Result } from '../../core';
+import { verdictWords } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { readingAdvice } from './readingAdvice';
@@ -19,13 +20,6 @@ export function wallPages(pack: Pack, job: Job, result: Result): Leaf {
   flow.list(readingAdvice(job, result.adjustment));
   return first;
 }
-
-const verdictWords: Record<Result['walls']['back']['verdict']['verdict'], string> = {
-  fits: 'fits as it is',
-  scribe: 'scribe the panels to it',
-  prepare: 'make it good first',
-  hold: 'read again first',
-};
 
 /** What each wall, corner and the rim mean for the panels, and why. */
 function verdicts(flow: Flow, { walls, corners, rim }: Result): void {

@@ -4,4 +4,5 @@ export { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong } from './joi
 export { fillerWords, inputAmount } from './materialWords';
 export { capital, pieceTitle } from './pieceWords';
 export { offcutWords, placedWords, sizeWords } from './sheetWords';
+export { figureWords, judgementWords, ruleWords, verdictWords } from './verdictWords';
 export { dayWords, durationWords, timeWords, whenWords } from './workWords';

@@ -6,7 +6,7 @@ import type { MeshData, Vec3 } from './mesh-data';
 import { type PanelSolid, panelSolid } from './panel-solid';
 import { type PieceSolid, pieceSolid } from './piece-solid';
 import { type RimSolid, rimSolid } from './rim-solid';
-import { alcoveShape } from './shape';
+import { type AlcoveShape, alcoveShape } from './shape';
 import { wallMesh } from './wall-mesh';
 import { intoRoom, moved, onWall } from './wall-place';
 
@@ -79,9 +79,8 @@ export function drawnAlcove(result: Result, job: Job, factor: number, off: numbe
       return { id: piece.id, name: piece.name, kind: piece.kind, layer, solid, at: middle(solid.outlines[0]!) };
     };
   const { trim, fillers, legs, shelves } = result.pieces;
-  const { left, right, front } = shape.nominal;
   return {
-    box: { left, right, bottom: shape.nominal.rim - job.rim.apronHeight, top: shape.top, front },
+    box: boxOf(shape, job),
     walls: names.map((name) => wallMesh(shape, name, place)),
     rim: rimSolid(shape, job.rim, place),
     lines: controlLines(shape, place),
@@ -110,3 +109,8 @@ const middle = (points: readonly Vec3[]): Vec3 => {
   const sum = (axis: 0 | 1 | 2) => points.reduce((total, point) => total + point[axis], 0) / points.length;
   return [sum(0), sum(1), sum(2)];
 };
+
+export function boxOf({ nominal, top }: AlcoveShape, { rim }: Job): Box {
+  const { left, right, front } = nominal;
+  return { left, right, bottom: nominal.rim - rim.apronHeight, top, front };
+}

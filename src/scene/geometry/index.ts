@@ -2,6 +2,7 @@ export type { ControlLine } from './control-lines';
 export type { CutStrip } from './cut-strips';
 export {
   type Box,
+  boxOf,
   type DrawnAlcove,
   type DrawnPanel,
   type DrawnPiece,
@@ -9,6 +10,11 @@ export {
   type Layer,
   type PieceLayer,
 } from './drawn-alcove';
-export type { MeshData, Vec3 } from './mesh-data';
+export { exaggerated } from './exaggerate';
+export { gridMesh, type MeshData, type Vec3 } from './mesh-data';
 export { isWithin } from './panel-solid';
+export { type RimSolid, rimSolid } from './rim-solid';
+export { spaced, surfaceThrough } from './sampled';
+export { type AlcoveShape, alcoveShape } from './shape';
 export { tracedLine, type WallPlace } from './traced-line';
+export { onWall } from './wall-place';

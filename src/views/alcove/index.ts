@@ -1,5 +1,6 @@
 export { AlcovePane } from './AlcovePane';
 export { allPieces } from './all-pieces';
-export { useDrawing } from './drawing-store';
+export { mostExaggerated, useDrawing } from './drawing-store';
 export { itemTitle } from './item-title';
 export { panelOf, panelTitle, panelWords } from './panel-words';
+export { useCalm } from './useCalm';

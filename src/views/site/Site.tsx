@@ -1,7 +1,7 @@
 import { Tabs } from 'radix-ui';
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { AlcovePane, panelOf } from '../alcove';
-import { Figures, Problems } from '../findings';
+import { Figures, Problems, Verdicts } from '../findings';
 import { goTo, type SitePart } from '../place';
 import { Basics } from './Basics';
 import { Elevation } from './elevation';
@@ -11,8 +11,11 @@ import { Fixtures } from './Fixtures';
 import { Picked } from './Picked';
 import { Readings } from './readings';
 import { Studs } from './Studs';
+import { SurveyRecord } from './SurveyRecord';
 import styles from './site.module.css';
 import { SurveyProvider } from './survey';
+
+const HeatPane = lazy(() => import('../heat').then((heat) => ({ default: heat.HeatPane })));
 
 const parts: readonly (readonly [SitePart, string])[] = [
   ['readings', 'Readings'],
@@ -29,7 +32,13 @@ export function Site({ part }: { part: SitePart }) {
       <div className={styles.site} data-part={part}>
         <div className={styles.look}>
           {part === 'readings' && <Elevation picked={panelOf(picked)} onPick={setPicked} />}
-          <AlcovePane picked={picked} onPick={setPicked} />
+          {part === 'truth' ? (
+            <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
+              <HeatPane />
+            </Suspense>
+          ) : (
+            <AlcovePane picked={picked} onPick={setPicked} />
+          )}
           {picked && <Picked item={picked} />}
           <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
         </div>
@@ -52,7 +61,9 @@ export function Site({ part }: { part: SitePart }) {
             </div>
           </Tabs.Content>
           <Tabs.Content value="truth" tabIndex={-1}>
+            <Verdicts />
             <Figures />
+            <SurveyRecord />
           </Tabs.Content>
           <Tabs.Content value="holes" tabIndex={-1}>
             <Fixtures />

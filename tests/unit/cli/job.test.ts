@@ -47,6 +47,7 @@ describe('npm run job', () => {
       expect.arrayContaining([
         'job-pack.pdf',
         'result.json',
+        'survey-record.pdf',
         'templates',
         ...['back', 'left', 'right'].flatMap((name) => [`templates/${name}.dxf`, `templates/${name}.svg`]),
       ]),

@@ -9,6 +9,7 @@ type Findings = Parameters<typeof wallFigures>[0];
 const steady: WallReport = {
   ...{ plumb: 0, plumbSd: 0.2, bow: 0, bowSd: 0.2, bowAcross: 0, bowAcrossSd: 0.2, twist: 0, twistSd: 0.2 },
   sampled: { at: [], height: [], value: [], sd: [] },
+  deviation: { at: [], height: [], plumb: { value: [], sd: [] }, flat: { value: [], sd: [] } },
   judged: { at: [0, 1000], height: [0, 2000] },
 };
 const result = (part: Partial<WallReport>, assumed: string[] = []) =>

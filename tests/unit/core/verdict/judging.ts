@@ -17,6 +17,7 @@ export const wall = (part: Partial<WallReport> = {}): WallReport => ({
   ...{ plumb: 0, plumbSd: 0, bow: 0, bowSd: 0, bowAcross: 0, bowAcrossSd: 0, twist: 0, twistSd: 0 },
   judged: { at: [0, 1000], height: [-1000, 1000] },
   sampled: { at: [], height: [], value: [], sd: [] },
+  deviation: { at: [], height: [], plumb: { value: [], sd: [] }, flat: { value: [], sd: [] } },
   ...part,
 });
 

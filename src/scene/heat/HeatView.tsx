@@ -1,0 +1,114 @@
+import { Canvas } from '@react-three/fiber';
+import { useMemo, useRef } from 'react';
+import { BuiltMesh } from '../BuiltMesh';
+import { colours } from '../colours';
+import { Drawable } from '../Drawable';
+import { Lights } from '../Lights';
+import { LossWatch } from '../LossWatch';
+import { Polyline } from '../Polyline';
+import frame from '../scene.module.css';
+import { TagLayer, TagProjector } from '../tags';
+import { Viewer } from '../Viewer';
+import { type DrawnHeat, heatTags, type LengthWords } from './drawn-heat';
+import { HandleProjector, type HandleTrack } from './HandleProjector';
+import { HeatWallMesh } from './HeatWallMesh';
+import styles from './heat.module.css';
+import { SectionHandle } from './SectionHandle';
+import { handlePlace, type Section, sectionLine } from './section';
+
+export interface HeatViewProps {
+  drawn: DrawnHeat;
+  /** mm at either end of the scale, and from contour to contour */
+  range: number;
+  interval: number;
+  section: Section;
+  sectionLabel: string;
+  sectionText: string;
+  onSection: (share: number) => void;
+  tags: boolean;
+  lengths: LengthWords;
+  /** one sentence that says what is drawn */
+  description: string;
+  calm: boolean;
+  reset: number;
+}
+
+const HANDLE_STOPS = 25;
+
+/** The walls painted by how far they stand off a plumb or flat plane, with a section to drag along one of them. */
+export function HeatView(props: HeatViewProps) {
+  return (
+    <Drawable besides="The section, the figures and the verdicts work as usual.">
+      {(onLost) => <HeatDrawing {...props} onLost={onLost} />}
+    </Drawable>
+  );
+}
+
+function HeatDrawing({
+  drawn,
+  range,
+  interval,
+  section,
+  sectionLabel,
+  sectionText,
+  onSection,
+  tags: tagged,
+  lengths,
+  description,
+  calm,
+  reset,
+  onLost,
+}: HeatViewProps & { onLost: () => void }) {
+  const { shape, place, walls, rim, box } = drawn;
+  const tags = useMemo(() => (tagged ? heatTags(drawn, lengths) : []), [drawn, tagged, lengths]);
+  const elements = useRef(new Map<string, HTMLElement>());
+  const handle = useRef<HTMLDivElement>(null);
+  const track = useRef<HandleTrack>(null);
+  const { wall, cut, share } = section;
+  const field = walls.find(({ name }) => name === wall)!.field;
+  const line = useMemo(
+    () => sectionLine(shape, { wall, cut, share }, field, place),
+    [shape, wall, cut, share, field, place],
+  );
+  const path = useMemo(
+    () =>
+      Array.from({ length: HANDLE_STOPS }, (_, i) =>
+        handlePlace(shape, { wall, cut, share: i / (HANDLE_STOPS - 1) }, field, place),
+      ),
+    [shape, wall, cut, field, place],
+  );
+  return (
+    <div className={styles.stage}>
+      <div className={frame.frame} role="img" aria-label={description}>
+        <Canvas frameloop="demand" flat dpr={[1, 2]} camera={{ fov: 32 }}>
+          <color attach="background" args={[colours.room]} />
+          <Lights />
+          {walls.map((each) => (
+            <HeatWallMesh key={each.name} wall={each} range={range} interval={interval} />
+          ))}
+          <BuiltMesh data={rim.mesh}>
+            <meshStandardMaterial color={colours.rim} roughness={0.35} />
+          </BuiltMesh>
+          {rim.edges.map((points, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: always the same edges in the same order
+            <Polyline key={i} points={points} colour={colours.outline} width={1.25} />
+          ))}
+          <Polyline points={line} colour={colours.outline} width={3.5} throughWalls />
+          <TagProjector tags={tags} elements={elements} />
+          <HandleProjector path={path} share={share} element={handle} track={track} />
+          <Viewer box={box} calm={calm} reset={reset} />
+          <LossWatch onLost={onLost} />
+        </Canvas>
+        <TagLayer tags={tags} elements={elements} />
+      </div>
+      <SectionHandle
+        section={section}
+        label={sectionLabel}
+        valueText={sectionText}
+        element={handle}
+        track={track}
+        onMove={onSection}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,6 @@
+export { contourSteps, fittingStep, scaleRange } from './contour-steps';
+export { type DrawnHeat, drawnHeat, type LengthWords, signed } from './drawn-heat';
+export { HeatView } from './HeatView';
+export { scaleGradient } from './scale';
+export { type Section, type SectionPoint, sectionPlace, sectionProfile } from './section';
+export type { Reference, WallField } from './wall-field';
