@@ -22,7 +22,7 @@ test('draws a demo, and goes on with the network off', async ({ page, context, b
   await goTo(page, '#bench/left');
   await expect(page.getByTestId('template').locator('text').first()).toBeVisible();
   await goTo(page, '#site/truth');
-  await expect(page.getByRole('heading', { name: 'Left wall' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Left wall', exact: true })).toBeVisible();
   expect(watched.errors).toEqual([]);
   expect(watched.strangers).toEqual([]);
 });

@@ -15,7 +15,9 @@ import { SurveyRecord } from './SurveyRecord';
 import styles from './site.module.css';
 import { SurveyProvider } from './survey';
 
-const HeatPane = lazy(() => import('../heat').then((heat) => ({ default: heat.HeatPane })));
+/** Loaded with the page, so that it is there when the signal is gone. */
+const loading = import('../heat').then((heat) => ({ default: heat.HeatPane }));
+const HeatPane = lazy(() => loading);
 
 const parts: readonly (readonly [SitePart, string])[] = [
   ['readings', 'Readings'],
