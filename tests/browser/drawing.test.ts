@@ -8,7 +8,7 @@ test('a panel is picked on the drawing and by keyboard, and leads to its templat
   await expect.poll(() => coloursOf(stage.locator('canvas')), { timeout: 30_000 }).toBeGreaterThan(20);
   const box = await stage.boundingBox();
   if (!box) throw new Error('the drawing has no place');
-  await page.mouse.click(box.x + box.width * 0.45, box.y + box.height * 0.35);
+  await stage.click({ position: { x: box.width * 0.45, y: box.height * 0.35 } });
   await expect(page.getByRole('status').filter({ hasText: 'Back panel' })).toBeVisible();
   await page.getByRole('radio', { name: 'Back' }).focus();
   await page.keyboard.press('ArrowRight');
