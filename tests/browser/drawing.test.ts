@@ -6,6 +6,7 @@ test('a panel is picked on the drawing and by keyboard, and leads to its templat
   await openApp(page);
   const stage = page.getByTestId('alcove');
   await expect.poll(() => coloursOf(stage.locator('canvas')), { timeout: 30_000 }).toBeGreaterThan(20);
+  await stage.scrollIntoViewIfNeeded();
   const box = await stage.boundingBox();
   if (!box) throw new Error('the drawing has no place');
   await stage.click({ position: { x: box.width * 0.45, y: box.height * 0.35 } });
