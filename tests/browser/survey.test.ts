@@ -309,6 +309,31 @@ test('a straightedge says hollow or hump in words; a hung line is read gap by ga
   await expect(gaps).toHaveCount(4);
 });
 
+/** One white pixel. */
+const PIXEL = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mP8/x8AAwMCAO+ip1sAAAAASUVORK5CYII=';
+
+test('a photo stays with its reading over a reload, and can be taken off', async ({ page }) => {
+  await openApp(page);
+  const tag = page.getByRole('toolbar').getByRole('button', { name: /^Plumb line to corner, left corner, 26" below/ });
+  const more = async () => {
+    await tag.click();
+    await entryOf(page).getByText('More about this reading').click();
+  };
+  await more();
+  await entryOf(page)
+    .getByLabel('Add a photo')
+    .setInputFiles({ name: 'corner.png', mimeType: 'image/png', buffer: Buffer.from(PIXEL, 'base64') });
+  const photo = entryOf(page).getByRole('img', { name: 'Photo 1 of corner-left-1' });
+  await expect(photo).toBeVisible();
+  await entryOf(page).getByRole('button', { name: 'Close the entry' }).click();
+  await kept(page);
+  await page.reload();
+  await more();
+  await expect(photo).toBeVisible();
+  await entryOf(page).getByRole('button', { name: 'Take photo 1 off' }).click();
+  await expect(photo).toHaveCount(0);
+});
+
 test('drawing and 3D show each other what is picked', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await openApp(page);
