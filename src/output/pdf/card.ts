@@ -44,6 +44,11 @@ function cardBlocks(drawing: PanelDrawing): Block[] {
       bold: false,
       mark: '3',
     },
+    {
+      text: [drawing.kerfWords, ...(drawing.grain ? [drawing.grain.words] : [])].join(' '),
+      bold: false,
+      mark: '–',
+    },
     ...drawing.edges.map((edge) => ({
       text: `${edge.title}: ${edgeSentence(edge)}`,
       bold: edge.leave !== null,
@@ -52,7 +57,7 @@ function cardBlocks(drawing: PanelDrawing): Block[] {
     ...drawing.holes.map((hole) => ({
       text:
         `${hole.name}: Ø ${hole.diameter.text}, ${hole.toolWords}; centre ${hole.fromDatum.text} ${hole.side.across} of plumb line, ${hole.fromLevel.text} ${hole.side.up} level line; ${hole.aboveRimWords}, ${hole.fromWords}` +
-        `${hole.fromEdge ? `; on the panel ${hole.fromEdge.distance.text} from the ${hole.fromEdge.title}` : ''}${hole.fromBottom ? ` and ${hole.fromBottom.text} up from the bottom edge` : ''}${hole.advice.map((words) => `. Advice: ${words}`).join('')}`,
+        `${hole.fromEdge ? `; on the panel ${hole.fromEdge.distance.text} from the ${hole.fromEdge.title}` : ''}${hole.fromBottom ? ` and ${hole.fromBottom.text} up from the bottom edge` : ''}${hole.advice.length > 0 ? `. Advice: ${hole.advice.join(' ')}` : ''}`,
       bold: false,
       mark: 'Ø',
     })),
