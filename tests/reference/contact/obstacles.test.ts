@@ -78,14 +78,14 @@ describe('a strip over a ridge, in closed form', () => {
     const [E, t, pressure, ridge] = [3000, 6, 2e-4, 4];
     const stiffness = bendingStiffness(isotropic(E, 0, t));
     const perWidth = stiffness.u;
-    const columns = 512;
+    const columns = 256;
     const region = { u: [-900, 900], v: [0, 100] } as const;
     const width = 1800 / columns;
     // A ridge one cell wide along v, so that a spline's coefficient can carry it.
     const height = (u: number): number => (Math.abs(u) < width ? ridge : 0);
     const { grid, coefficients, converged } = pressSheet(height, region, stiffness, pressure, {
       columns,
-      rows: 16,
+      rows: 8,
       tolerance: 1e-6,
     });
     expect(converged).toBe(true);
@@ -94,8 +94,8 @@ describe('a strip over a ridge, in closed form', () => {
     const a = ((72 * perWidth * top) / pressure) ** 0.25;
     const shape = (x: number): number => top * (1 - 6 * (x / a) ** 2 + 8 * (x / a) ** 3 - 3 * (x / a) ** 4);
     for (const x of [0.25 * a, 0.5 * a, 0.75 * a]) {
-      expect(Math.abs(surface(x, 50).value / shape(x) - 1)).toBeLessThan(0.01);
+      expect(Math.abs(surface(x, 50).value - shape(x)) / top).toBeLessThan(0.01);
     }
-    expect(surface(1.05 * a, 50).value).toBeLessThan(0.01);
+    expect(surface(1.05 * a, 50).value).toBeLessThan(0.01 * top);
   });
 });
