@@ -22,3 +22,4 @@ createRoot(root).render(
   </StrictMode>,
 );
 void keepAtHand();
+void session.shelf.sweep().catch(() => undefined);

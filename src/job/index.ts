@@ -6,6 +6,7 @@ export type { DraftState } from './draft-store';
 export { type EntryKind, fieldFault, sectionFault, slopeRun } from './entry';
 export { historyAt } from './history';
 export { jobFileName, jobText } from './job-text';
+export type { Incoming, JobsRead } from './jobs-file';
 export { browserJournal, type Journal, noJournal } from './journal';
 export {
   browserKeep,
@@ -17,6 +18,7 @@ export {
   StorageFault,
   type StorageTrouble,
 } from './keep';
+export { loadJobsFile } from './load-jobs-file';
 export { type FieldPath, fieldKey, valueAt } from './path';
 export { type AddedPhoto, type Photo, type Photos, photosIn } from './photos';
 export { stockPlanner } from './plan-stock';

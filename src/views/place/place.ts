@@ -15,17 +15,21 @@ export type Place =
   | { name: 'site'; part: SitePart }
   /** `item`: a panel, a piece by its id in the result, or a group of pieces */
   | { name: 'bench'; item: string }
-  | { name: 'van'; part: VanPart };
+  | { name: 'van'; part: VanPart }
+  | { name: 'jobs' };
 
 export function placeOf(hash: string): Place {
   const [name, part] = hash.replace(/^#\/?/, '').split('/');
   if (name === 'bench') return { name, item: benchItem(decoded(part ?? '')) };
   if (name === 'van') return { name, part: vanParts.find((each) => each === part) ?? 'materials' };
+  if (name === 'jobs') return { name };
   return { name: 'site', part: siteParts.find((each) => each === part) ?? 'readings' };
 }
 
-export const addressOf = (place: Place): string =>
-  place.name === 'bench' ? `#bench/${encodeURIComponent(place.item)}` : `#${place.name}/${place.part}`;
+export function addressOf(place: Place): string {
+  if (place.name === 'jobs') return '#jobs';
+  return place.name === 'bench' ? `#bench/${encodeURIComponent(place.item)}` : `#${place.name}/${place.part}`;
+}
 
 function benchItem(item: string): string {
   const [group] = item.split('.');

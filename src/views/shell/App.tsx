@@ -1,6 +1,7 @@
-import { useEffect, useRef } from 'react';
+import { Suspense, useEffect, useRef } from 'react';
 import { type Session, SessionProvider, useDraft, useSessionState } from '../../job';
 import { Bench } from '../bench';
+import { Jobs } from '../jobs';
 import { type Place, usePlace } from '../place';
 import { Site } from '../site';
 import { Van } from '../van';
@@ -10,7 +11,7 @@ import styles from './shell.module.css';
 import { TopBar } from './TopBar';
 import { useUndoKeys } from './useUndoKeys';
 
-const titles: Record<Place['name'], string> = { site: 'Site', bench: 'Bench', van: 'Van' };
+const titles: Record<Place['name'], string> = { site: 'Site', bench: 'Bench', van: 'Van', jobs: 'All jobs' };
 
 export function App({ session }: { session: Session }) {
   return (
@@ -38,6 +39,11 @@ function Shell() {
       <TopBar />
       <Notices />
       <main ref={main} tabIndex={-1} className={styles.main}>
+        {place.name === 'jobs' && (
+          <Suspense fallback={<p>Looking for the jobs…</p>}>
+            <Jobs />
+          </Suspense>
+        )}
         <div key={id} inert={elsewhere}>
           {place.name === 'site' && <Site part={place.part} />}
           {place.name === 'bench' && <Bench item={place.item} />}

@@ -1,6 +1,7 @@
 import { DropdownMenu } from 'radix-ui';
 import { useRef } from 'react';
 import { blankJob, demos, download, jobFileName, jobText, usable, useSession, useSessionState } from '../../job';
+import { goTo } from '../place';
 import styles from './shell.module.css';
 
 const keepingWords = {
@@ -29,6 +30,11 @@ export function JobMenu() {
   };
   const open = async (file: File | undefined) => {
     if (!file) return;
+    if (/\.zip$/i.test(file.name)) {
+      session.tell(`${file.name} is a file of jobs: bring it in here.`);
+      goTo({ name: 'jobs' });
+      return;
+    }
     try {
       session.openText(file.name, await file.text());
     } catch {
@@ -55,6 +61,9 @@ export function JobMenu() {
         </DropdownMenu.Trigger>
         <DropdownMenu.Portal>
           <DropdownMenu.Content className={styles.menu} align="end" sideOffset={6} collisionPadding={8}>
+            <DropdownMenu.Item className={styles.menuItem} onSelect={() => goTo({ name: 'jobs' })}>
+              All jobs
+            </DropdownMenu.Item>
             <DropdownMenu.Item className={styles.menuItem} onSelect={() => session.openJob(blankJob())}>
               New job
             </DropdownMenu.Item>

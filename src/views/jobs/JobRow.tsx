@@ -1,0 +1,130 @@
+import { DropdownMenu } from 'radix-ui';
+import { useRef, useState } from 'react';
+import type { JobSummary } from '../../job';
+import styles from './jobs.module.css';
+import { contentsOf, moment } from './words';
+
+interface JobRowProps {
+  job: JobSummary;
+  /** it is the one in hand */
+  inHand: boolean;
+  onOpen(): void;
+  onRename(name: string): void;
+  onCopy(): void;
+  onSave(): void;
+  onDelete(): void;
+}
+
+/** A job in the list, and what can be done with it. */
+export function JobRow({ job, inHand, onOpen, onRename, onCopy, onSave, onDelete }: JobRowProps) {
+  const [renaming, setRenaming] = useState(false);
+  const goesToField = useRef(false);
+  if (renaming)
+    return (
+      <li className={styles.row}>
+        <Rename
+          name={job.name}
+          onDone={(name) => {
+            setRenaming(false);
+            if (name !== null && name !== job.name) onRename(name);
+          }}
+        />
+      </li>
+    );
+  return (
+    <li className={styles.row} aria-current={inHand || undefined}>
+      <div className={styles.what}>
+        <h3 className={styles.name}>{job.name}</h3>
+        {job.place !== '' && <p className={styles.place}>{job.place}</p>}
+        <p className={styles.about}>
+          {job.readable
+            ? contentsOf(job)
+            : 'Kept by another version; it cannot be shown here and stays stored as it is'}
+        </p>
+        <p className={styles.about}>
+          {inHand && <strong className={styles.tag}>In hand</strong>}
+          {job.untouched ? 'Nothing changed in it yet' : `Changed ${moment(job.changedAt)}`}
+        </p>
+      </div>
+      <div className={styles.buttons}>
+        <button type="button" className={styles.main} disabled={!job.readable} onClick={onOpen}>
+          Open<span className="unseen"> {job.name}</span>
+        </button>
+        <DropdownMenu.Root modal={false}>
+          <DropdownMenu.Trigger>
+            More<span className="unseen"> for {job.name}</span> <span aria-hidden="true">▾</span>
+          </DropdownMenu.Trigger>
+          <DropdownMenu.Portal>
+            <DropdownMenu.Content
+              className={styles.menu}
+              align="end"
+              sideOffset={6}
+              collisionPadding={8}
+              onCloseAutoFocus={(event) => {
+                if (!goesToField.current) return;
+                goesToField.current = false;
+                event.preventDefault();
+                setRenaming(true);
+              }}
+            >
+              {job.readable && (
+                <>
+                  <DropdownMenu.Item
+                    className={styles.menuItem}
+                    onSelect={() => {
+                      goesToField.current = true;
+                    }}
+                  >
+                    Rename
+                  </DropdownMenu.Item>
+                  <DropdownMenu.Item className={styles.menuItem} onSelect={onCopy}>
+                    Copy
+                  </DropdownMenu.Item>
+                  <DropdownMenu.Item className={styles.menuItem} onSelect={onSave}>
+                    Save in a file
+                  </DropdownMenu.Item>
+                </>
+              )}
+              <DropdownMenu.Item className={styles.menuItem} onSelect={onDelete}>
+                Delete
+              </DropdownMenu.Item>
+            </DropdownMenu.Content>
+          </DropdownMenu.Portal>
+        </DropdownMenu.Root>
+      </div>
+    </li>
+  );
+}
+
+function Rename({ name, onDone }: { name: string; onDone(name: string | null): void }) {
+  const [text, setText] = useState(name);
+  return (
+    <form
+      className={styles.rename}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (text.trim() !== '') onDone(text.trim());
+      }}
+    >
+      <label className={styles.search}>
+        <span>New name</span>
+        <input
+          ref={(field) => field?.focus()}
+          value={text}
+          maxLength={200}
+          autoComplete="off"
+          onChange={({ target }) => setText(target.value)}
+          onKeyDown={({ key }) => key === 'Escape' && onDone(null)}
+        />
+      </label>
+      <div className={styles.buttons}>
+        <button type="submit" className={styles.main} disabled={text.trim() === ''}>
+          Rename
+        </button>
+        <button type="button" onClick={() => onDone(null)}>
+          Leave it
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,22 @@
+import type { JobSummary } from '../../job';
+
+const time = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+
+export const moment = (ms: number): string => time.format(ms);
+
+export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+/** What is in a job, for one line. */
+export function contentsOf({ readings, unfinished, photos }: Pick<JobSummary, 'readings' | 'unfinished' | 'photos'>) {
+  return [
+    counted(readings, 'reading'),
+    ...(unfinished > 0 ? [`${unfinished} not finished`] : []),
+    ...(photos > 0 ? [counted(photos, 'photo')] : []),
+  ].join(' · ');
+}
+
+const day = 86_400_000;
+
+/** Days until a deleted job is removed for good. */
+export const daysLeft = (deletedAt: number, deletedFor: number, now: number = Date.now()): number =>
+  Math.max(0, Math.ceil((deletedAt + deletedFor * day - now) / day));
