@@ -51,7 +51,6 @@ test('jobs are listed, found, copied, renamed, deleted, brought back and opened'
     await page.setViewportSize({ width, height });
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     expect(wide).toBeLessThanOrEqual(0);
-    await page.screenshot({ path: test.info().outputPath(`jobs-${width}.png`), fullPage: true });
   }
   await row(page, 'Guest shower').getByRole('button', { name: /^Open/ }).click();
   await expect(page.getByRole('textbox', { name: 'Name of the job' })).toHaveValue('Guest shower');

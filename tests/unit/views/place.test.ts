@@ -15,6 +15,7 @@ it.each([
   '#van/materials',
   '#van/work',
   '#van/pieces',
+  '#jobs',
 ])('keeps %s in the address', (address) => expect(addressOf(placeOf(address))).toBe(address));
 
 it.each([
