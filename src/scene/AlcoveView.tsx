@@ -1,6 +1,6 @@
 import { Canvas } from '@react-three/fiber';
 import { useMemo, useRef } from 'react';
-import type { Job, Result } from '../core';
+import type { DryFit, Job, Result } from '../core';
 import { BuiltMesh } from './BuiltMesh';
 import { ControlLines } from './ControlLines';
 import { colours } from './colours';
@@ -12,7 +12,7 @@ import { PanelBody } from './PanelBody';
 import { PieceBody } from './PieceBody';
 import { Polyline } from './Polyline';
 import styles from './scene.module.css';
-import { TagLayer, TagProjector, tagsOf } from './tags';
+import { fitTags, TagLayer, TagProjector, tagsOf } from './tags';
 import { Viewer } from './Viewer';
 
 export interface AlcoveViewProps {
@@ -31,6 +31,8 @@ export interface AlcoveViewProps {
   /** a panel by its name, or a piece by its id */
   picked: string | null;
   onPick: (item: string) => void;
+  /** what came of the virtual dry fit of this result; null before it was tried */
+  dryFit: DryFit | null;
   /** a length in the person's unit, with its mark */
   lengthText: (mm: number) => string;
   /** one sentence that says what is drawn */
@@ -60,6 +62,7 @@ function Drawing({
   traced,
   picked,
   onPick,
+  dryFit,
   lengthText,
   description,
   calm,
@@ -68,8 +71,8 @@ function Drawing({
 }: AlcoveViewProps & { onLost: () => void }) {
   const drawn = useMemo(() => drawnAlcove(result, job, factor, off), [result, job, factor, off]);
   const tags = useMemo(
-    () => (tagged ? tagsOf(drawn, picked, layers, lengthText) : []),
-    [drawn, tagged, picked, layers, lengthText],
+    () => (tagged ? [...fitTags(dryFit, picked, drawn.place), ...tagsOf(drawn, picked, layers, lengthText)] : []),
+    [drawn, tagged, picked, layers, lengthText, dryFit],
   );
   const trace = useMemo(() => traced && tracedLine(result, traced, factor), [result, traced, factor]);
   const piecePicked = drawn.pieces.some(({ id }) => id === picked);

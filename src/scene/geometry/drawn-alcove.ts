@@ -48,6 +48,8 @@ export interface DrawnAlcove {
   lines: ControlLine[];
   panels: DrawnPanel[];
   pieces: DrawnPiece[];
+  /** where a point of the alcove as measured is drawn, panels and pieces on their walls */
+  place: (point: Vec3) => Vec3;
 }
 
 const names = ['back', 'left', 'right'] as const;
@@ -81,6 +83,7 @@ export function drawnAlcove(result: Result, job: Job, factor: number, off: numbe
   const { trim, fillers, legs, shelves } = result.pieces;
   return {
     box: boxOf(shape, job),
+    place,
     walls: names.map((name) => wallMesh(shape, name, place)),
     rim: rimSolid(shape, job.rim, place),
     lines: controlLines(shape, place),

@@ -1,3 +1,4 @@
+export { fitTags } from './fitTags';
 export { TagLayer } from './TagLayer';
 export { TagProjector } from './TagProjector';
 export { type Tag, tagsOf } from './tag';

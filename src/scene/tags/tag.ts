@@ -1,6 +1,6 @@
 import { type DrawnAlcove, isWithin, type Layer, type Vec3 } from '../geometry';
 
-export type TagKind = 'line' | 'sliver' | 'gap' | 'hole' | 'piece';
+export type TagKind = 'fit' | 'line' | 'sliver' | 'gap' | 'hole' | 'piece';
 
 /** Words at a place in the drawing. */
 export interface Tag {

@@ -20,7 +20,7 @@ export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
   const result = useSessionState((state) => state.result);
   const job = useSessionState((state) => state.solved);
   const working = useSessionState((state) => state.working);
-  const { factor, off, layers, tags, traced } = useDrawing();
+  const { factor, off, layers, tags, traced, tried } = useDrawing();
   const lengths = useLengths();
   const calm = useCalm();
   const [reset, setReset] = useState(0);
@@ -34,6 +34,7 @@ export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
           <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
             <AlcoveView
               {...{ result, job, factor, off, layers, tags, traced, picked, onPick, description, calm, reset }}
+              dryFit={tried?.of === result ? tried.dryFit : null}
               lengthText={lengths.text}
             />
           </Suspense>

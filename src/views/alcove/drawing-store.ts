@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { WallName } from '../../core';
+import type { DryFit, Result, WallName } from '../../core';
 import type { Layer } from '../../scene';
 
 /** How the alcove is drawn; not part of the job. */
@@ -12,6 +12,8 @@ interface DrawingState {
   tags: boolean;
   /** places on the walls, mm, between which a reading is shown up */
   traced: readonly { wall: WallName; at: number; height: number }[] | null;
+  /** the virtual dry fit and the result that it was tried on */
+  tried: { of: Result; dryFit: DryFit } | null;
   set(part: Partial<Omit<DrawingState, 'set' | 'show'>>): void;
   show(layer: Layer, on: boolean): void;
 }
@@ -25,6 +27,7 @@ export const useDrawing = create<DrawingState>()((set) => ({
   layers: { walls: true, panels: true, slivers: true, trim: true, legs: true, shelves: true },
   tags: true,
   traced: null,
+  tried: null,
   set,
   show: (layer, on) => set(({ layers }) => ({ layers: { ...layers, [layer]: on } })),
 }));

@@ -58,7 +58,7 @@ function Advice({ drawing }: { drawing: PanelDrawing }) {
   const told = drawing.holes.flatMap(({ id, advice }) => advice.map((words) => ({ id, words })));
   if (told.length === 0) return null;
   return (
-    <section className={styles.advice} aria-label="Advice on the holes">
+    <section aria-label="Advice on the holes">
       <h3>Advice</h3>
       <ul>
         {told.map(({ id, words }) => (

@@ -13,6 +13,7 @@ import { FitForm } from './FitForm';
 import { Holes } from './Holes';
 import { panelSketch } from './sketch';
 import { TemplateCard } from './TemplateCard';
+import { TryFit } from './TryFit';
 
 const views: readonly (readonly [View, string])[] = [
   ['face', 'Face up'],
@@ -40,6 +41,7 @@ export function PanelBench({ panel, job, result }: { panel: PanelName; job: Job;
         </TemplateCard>
         <Edges drawing={drawing} />
         <Holes drawing={drawing} />
+        <TryFit piece={`panels.${panel}`} job={job} result={result} />
       </div>
       <div className={styles.beside}>
         <Problems shown={panel} onShow={show} />

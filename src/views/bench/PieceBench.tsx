@@ -15,6 +15,7 @@ import { PieceEdges } from './PieceEdges';
 import { PieceStock } from './PieceStock';
 import { pieceSketch } from './sketch';
 import { TemplateCard } from './TemplateCard';
+import { TryFit } from './TryFit';
 
 interface PieceBenchProps {
   group: Group;
@@ -38,7 +39,10 @@ export function PieceBench({ group, piece, job, result }: PieceBenchProps) {
     <div className={styles.bench}>
       <div className={styles.sheet}>
         {piece ? (
-          <PieceTemplate key={piece.id} piece={piece} job={job} result={result} />
+          <>
+            <PieceTemplate key={piece.id} piece={piece} job={job} result={result} />
+            <TryFit piece={piece.id} job={job} result={result} />
+          </>
         ) : (
           <Card title="Nothing to cut">
             <p>{noneWords[group]}</p>
