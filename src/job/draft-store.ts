@@ -82,7 +82,7 @@ export const createDraftStore = (first: Draft, now: () => Date = () => new Date(
             const key = fieldKey(path);
             const { draft } = get();
             if (get().typing !== key) before = valueAt(draft.job, path);
-            const entry = readEntry(kind, text, draft.job.display);
+            const entry = readEntry(kind, text, draft.job.display, draft.job.prices.currency);
             const fits = entry.ok && rangeFault(draft.job, path, entry.value) === null;
             set({
               typing: key,

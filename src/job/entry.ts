@@ -1,9 +1,9 @@
-import { type DisplayUnit, jobSchema, parseLength } from '../core';
+import { type DisplayUnit, jobSchema, parseLength, parseMoney } from '../core';
 import type { Draft, DraftJob } from './draft';
 import { type FieldPath, valueAt, withValueAt } from './path';
 
 /** What a field's text stands for. A `slope` is a length per foot or metre, a `number` has its unit written beside the field and takes no other. */
-export type EntryKind = 'length' | 'degrees' | 'number' | 'slope';
+export type EntryKind = 'length' | 'degrees' | 'number' | 'slope' | 'money';
 
 /** The run, m, over which a slope is written: a foot where lengths are in inches, else a metre. */
 export const slopeRun = (unit: DisplayUnit): number => (unit === 'in' ? 0.3048 : 1);
@@ -13,13 +13,17 @@ export type Entry = { ok: true; value: number } | { ok: false; message: string }
 /** True for a text with nothing in it but perhaps a sign. */
 export const isBlank = (text: string): boolean => /^\s*[-−–+]?\s*$/.test(text);
 
-/** Reads the text of a field, in the unit shown. Gives mm for a length, mm per m for a slope. */
-export function readEntry(kind: EntryKind, text: string, unit: DisplayUnit): Entry {
+/** Reads the text of a field, in the unit and the currency shown. Gives mm for a length, mm per m for a slope, minor units for money. */
+export function readEntry(kind: EntryKind, text: string, unit: DisplayUnit, currency = 'USD'): Entry {
   if (isBlank(text)) return { ok: false, message: 'needs a value' };
   if (kind === 'length' || kind === 'slope') {
     const parsed = parseLength(text, unit);
     const per = kind === 'slope' ? slopeRun(unit) : 1;
     return parsed.ok ? { ok: true, value: parsed.mm / per } : parsed;
+  }
+  if (kind === 'money') {
+    const parsed = parseMoney(text, currency);
+    return parsed.ok ? { ok: true, value: parsed.amount } : parsed;
   }
   const value = Number(text.trim().replace(',', '.').replace(/[−–]/, '-').replace(/\s*°$/, ''));
   if (Number.isFinite(value)) return { ok: true, value };
@@ -48,7 +52,7 @@ const isListRule = (section: unknown, at: readonly PropertyKey[]): boolean =>
 
 /** What keeps a field from being used, in words that go on from its name; null where nothing does. */
 export function fieldFault(draft: Draft, path: FieldPath, kind: EntryKind, text: string): string | null {
-  const entry = readEntry(kind, text, draft.job.display);
+  const entry = readEntry(kind, text, draft.job.display, draft.job.prices.currency);
   return entry.ok ? rangeFault(draft.job, path, entry.value) : entry.message;
 }
 

@@ -140,6 +140,8 @@ export async function openSession({
   const shelf: Shelf = shelfOf({ keep, tabs, inHand, draft: draftStore, first, newId, setState });
   return {
     draft: draftStore,
+    /** Works out another job, such as a choice or one that came in a link. */
+    solve,
     state,
     shelf,
     photos: photosIn(keep),

@@ -15,7 +15,6 @@ export {
   templateShapes,
   type View,
 } from './drawing';
-export { dryFitOf, readTemplate } from './dryFit';
 export { adhesiveFigure, type Figure, jointFigure, paints } from './figure';
 export { jobDrawings, pieceDrawings } from './jobDrawings';
 export {
@@ -29,6 +28,9 @@ export {
 } from './jobFiles';
 export type { OutputFonts } from './outputFonts';
 export type { PaperName } from './pdf';
+export { alcovePicture, type Picture } from './picture';
+export { amountText as priceAmountText, eachText, type QuoteWords, quantityText, quoteWords } from './quote';
+export { quoteFile } from './quoteFile';
 export { resultJson } from './resultJson';
 export { amountText, shoppingListCsv } from './shoppingList';
 export { panelDxf, panelSvg, pieceDxf, pieceSvg } from './template';
@@ -43,6 +45,7 @@ export {
   durationWords,
   figureWords,
   fillerWords,
+  hidingSentence,
   hidingWords,
   inputAmount,
   jointRuns,
@@ -61,3 +64,5 @@ export {
 /** Fonts for the job pack from the app's own host. Browser only. */
 export const loadBrowserFonts = async (): Promise<import('./outputFonts').OutputFonts> =>
   (await import('./browserFonts')).browserFonts();
+export type { QrCode, ReadLink, ShareOptions } from './share';
+export { loadSharing } from './shareLinks';

@@ -1,7 +1,6 @@
-import { type DryFit, type Job, type Result, surveyPlan } from '../core';
+import type { DryFit, Job, Result } from '../core';
 import { orderOfWorkCalendar } from './calendar';
 import type { View } from './drawing';
-import { dryFitOf } from './dryFit';
 import { jobDrawings } from './jobDrawings';
 import type { OutputFonts } from './outputFonts';
 import type { JobPackOptions } from './pdf';
@@ -37,13 +36,14 @@ export async function dryFitted(
 ): Promise<Result & Required<Pick<Result, 'dryFit'>>> {
   if (result.dryFit) return { ...result, dryFit: result.dryFit };
   const made = files ?? (await templateFiles(job, result, view));
+  const { dryFitOf } = await import('./dryFit');
   return { ...result, dryFit: await dryFitOf(job, result, new Map(made.map(({ piece, dxf }) => [piece, dxf]))) };
 }
 
 /** The blank field sheet: the shortest plan of readings for this alcove, to print and fill in. */
 export async function fieldSheetPdf(job: Job, fonts: OutputFonts, options: JobPackOptions = {}): Promise<Uint8Array> {
-  const { fieldSheet } = await import('./pdf');
-  return fieldSheet(job, surveyPlan(job), fonts, options);
+  const { plannedFieldSheet } = await import('./pdf');
+  return plannedFieldSheet(job, fonts, options);
 }
 
 /** The checklist alone: order of work, adhesive, joints, cautions and sign-off. */

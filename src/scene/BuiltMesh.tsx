@@ -3,7 +3,7 @@ import { type ReactNode, useEffect, useMemo } from 'react';
 import { BufferGeometry, Float32BufferAttribute } from 'three';
 import type { MeshData } from './geometry';
 
-type BuiltMeshProps = Omit<ThreeElements['mesh'], 'geometry' | 'children'> & { data: MeshData; children: ReactNode };
+type BuiltMeshProps = Omit<ThreeElements['mesh'], 'geometry' | 'children'> & { data: MeshData; children?: ReactNode };
 
 /** A mesh from built triangles; frees them on the graphics card when they change. */
 export function BuiltMesh({ data, children, ...mesh }: BuiltMeshProps) {

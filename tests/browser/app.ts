@@ -22,10 +22,18 @@ export async function goTo(page: Page, hash: string): Promise<void> {
 export const valueField = (page: Page, reading: string): Locator =>
   page.getByRole('textbox', { name: new RegExp(`^${reading}, .*: value$`) });
 
+/** A first sign that somebody is there: what is large, such as the drawing in 3D, loads after it. */
+export async function touch(page: Page): Promise<void> {
+  await page.mouse.move(3, 3);
+  await page.mouse.move(4, 4);
+}
+
 /** Opens the app and waits until the first job is worked out. */
 export async function openApp(page: Page, hash = ''): Promise<void> {
   await page.goto(`./${hash}`);
-  await expect(page.getByText(/The sheets cover the alcove|before anything is cut/)).toBeVisible();
+  await touch(page);
+  const ready = page.getByText(/The sheets cover the alcove|before anything is cut/);
+  await expect(ready.or(page.getByRole('tablist', { name: 'For the client' })).first()).toBeVisible();
 }
 
 /** Waits until the browser keeps the draft as it stands. */

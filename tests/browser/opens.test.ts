@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { touch } from './app';
 import { watch } from './watch';
 
 test('opens on a demo alcove with no error and asks no other host', async ({ page, baseURL }) => {
@@ -6,6 +7,8 @@ test('opens on a demo alcove with no error and asks no other host', async ({ pag
   await page.goto('./');
   await expect(page).toHaveTitle(/Nookwright/);
   await expect(page.locator('#root')).not.toBeEmpty();
+  await expect(page.getByRole('img', { name: 'The finished alcove, a plain picture' })).toBeVisible();
+  await touch(page);
   await expect(page.locator('canvas').first()).toBeVisible();
   await page.waitForLoadState('networkidle');
   expect(watched.errors).toEqual([]);

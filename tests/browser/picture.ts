@@ -15,6 +15,7 @@ const browser = await chromium.launch(browserLaunch());
 try {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
   await page.goto(server.resolvedUrls?.local[0] ?? '');
+  await page.mouse.move(3, 3);
   await page.locator('canvas').first().waitFor();
   await page.waitForLoadState('networkidle');
   writeFileSync(target, await stillScreenshot(page));

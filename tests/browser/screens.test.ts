@@ -21,6 +21,10 @@ const places = [
   '#van/materials',
   '#van/work',
   '#van/pieces',
+  '#client/look',
+  '#client/choices',
+  '#client/price',
+  '#client/send',
 ];
 
 for (const size of sizes) {

@@ -5,9 +5,6 @@ export const SINGLE_SIGNIFICANCE = 0.001;
 /** Non-centrality at which Baarda's test at 0.1 % finds an error with probability 0.80 (Baarda 1968: 4.13). */
 export const DELTA_0 = 4.13;
 
-/** 95 % of a normal distribution lies within this many standard deviations. */
-export const Z_95 = 1.959964;
-
 /** Standardized residual beyond which chance is ruled out, two-sided: 3.29 at 0.001. */
 export const normalCritical = (significance: number): number => jStat.normal.inv(1 - significance / 2, 0, 1);
 

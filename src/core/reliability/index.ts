@@ -4,9 +4,9 @@ export {
   normalCritical,
   SINGLE_SIGNIFICANCE,
   tauCritical,
-  Z_95,
 } from './criticalValues';
 export { type FieldEvidence, fieldEvidence } from './fieldEvidence';
 export { type GroupTest, groupTest } from './groupTest';
 export { type Given, given, type Residuals, residualCofactor, residualCorrelation } from './residuals';
 export { type Blunder, type BlunderSearch, type SearchOptions, searchBlunders } from './search';
+export { Z_95 } from './z95';

@@ -1,4 +1,4 @@
-import { formatPlusMinus, type Job, type PlannedReading, type Reading } from '../../core';
+import { formatPlusMinus, type Job, type PlannedReading, type Reading, surveyPlan } from '../../core';
 import type { OutputFonts } from '../outputFonts';
 import { Flow } from './flow';
 import type { JobPackOptions } from './jobPack';
@@ -7,6 +7,10 @@ import { pagePaper } from './paper';
 import { readingWords } from './readingWords';
 
 const BLANK = '__________';
+
+/** The field sheet of the shortest plan of readings for this alcove. */
+export const plannedFieldSheet = (job: Job, fonts: OutputFonts, options?: JobPackOptions): Promise<Uint8Array> =>
+  fieldSheet(job, surveyPlan(job), fonts, options);
 
 /** The readings of a survey plan in walking order with room to write what is read, twice, and a note. */
 export async function fieldSheet(

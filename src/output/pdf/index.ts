@@ -1,5 +1,6 @@
 export { checklist } from './checklist';
-export { fieldSheet } from './fieldSheet';
+export { fieldSheet, plannedFieldSheet } from './fieldSheet';
 export { type JobPackOptions, jobPack } from './jobPack';
 export { type PaperName, papers } from './paper';
+export { type QuoteOptions, quotePdf } from './quote';
 export { surveyRecord } from './surveyRecord';

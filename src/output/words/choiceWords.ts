@@ -1,4 +1,4 @@
-import { formatLength, type HidingPair, type Job } from '../../core';
+import { formatLength, type Hiding, type HidingPair, type Job } from '../../core';
 
 /** Less than this of an edge in sight cannot be told from the joint, mm. */
 const NOTICEABLE = 0.4;
@@ -14,7 +14,7 @@ export function hidingWords(
   job: Pick<Job, 'display'>,
 ): string[] {
   const length = (mm: number): string => formatLength(mm, { unit: job.display, denominator: 32 });
-  return pairs.flatMap(({ name, first, second }): string[] => {
+  const sentences = pairs.flatMap(({ name, first, second }): string[] => {
     if (first === null && second === null) return [];
     if (first === null || second === null) {
       const [has, hasNot, there] = first === null ? [names[1], names[0], second!] : [names[0], names[1], first];
@@ -40,4 +40,14 @@ export function hidingWords(
       `Both hide ${taper}: ${wider} laps the panel by ${length(more.lap)} at least, ${narrower} by ${length(less.lap)}.`,
     ];
   });
+  return sentences.map((sentence) => sentence.charAt(0).toUpperCase() + sentence.slice(1));
+}
+
+/** What one piece of trim hides, in a sentence. */
+export function hidingSentence({ name, taper, lap, shows }: Hiding, { display: unit }: Pick<Job, 'display'>): string {
+  const length = (mm: number): string => formatLength(mm, { unit, denominator: 32 });
+  const title = name.charAt(0).toUpperCase() + name.slice(1);
+  return shows > NOTICEABLE
+    ? `${title}: too narrow for the ${length(taper)} taper of the panel's edge; ${length(shows)} would show.`
+    : `${title}: hides the ${length(taper)} taper of the panel's edge and still laps it by ${length(lap)}.`;
 }

@@ -1,4 +1,4 @@
-export { hidingWords } from './choiceWords';
+export { hidingSentence, hidingWords } from './choiceWords';
 export { dryFitFault, dryFitWords, misfitText } from './dryFitWords';
 export { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong } from './jointWords';
 export { fillerWords, inputAmount } from './materialWords';

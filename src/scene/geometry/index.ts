@@ -11,10 +11,11 @@ export {
   type PieceLayer,
 } from './drawn-alcove';
 export { exaggerated } from './exaggerate';
-export { gridMesh, type MeshData, type Vec3 } from './mesh-data';
-export { isWithin } from './panel-solid';
+export { gridMesh, joinMeshes, type MeshData, type Vec3 } from './mesh-data';
+export { isWithin, panelSolid } from './panel-solid';
+export { pieceSolid } from './piece-solid';
 export { type RimSolid, rimSolid } from './rim-solid';
 export { spaced, surfaceThrough } from './sampled';
 export { type AlcoveShape, alcoveShape } from './shape';
 export { tracedLine, type WallPlace } from './traced-line';
-export { onWall } from './wall-place';
+export { intoRoom, onWall } from './wall-place';

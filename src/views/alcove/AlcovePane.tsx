@@ -1,9 +1,10 @@
-import { lazy, Suspense, useState } from 'react';
+import { lazy, useState } from 'react';
 import { useSessionState } from '../../job';
 import { useLengths } from '../parts';
 import styles from './alcove.module.css';
 import { DrawingControls } from './DrawingControls';
 import { useDrawing } from './drawing-store';
+import { FirstPicture } from './FirstPicture';
 import { itemTitle } from './item-title';
 import { useCalm } from './useCalm';
 
@@ -31,13 +32,13 @@ export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
     <section className={styles.pane} aria-label="The alcove in 3D">
       <div className={styles.stage} data-testid="alcove">
         {result && job ? (
-          <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
+          <FirstPicture {...{ result, job }}>
             <AlcoveView
               {...{ result, job, factor, off, layers, tags, traced, picked, onPick, description, calm, reset }}
               dryFit={tried?.of === result ? tried.dryFit : null}
               lengthText={lengths.text}
             />
-          </Suspense>
+          </FirstPicture>
         ) : (
           <p className={styles.wait}>{working ? 'Working out the alcove…' : 'Nothing to draw yet.'}</p>
         )}

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { EntryKind, FieldPath } from '../../job';
+import { type EntryKind, type FieldPath, useDraft } from '../../job';
 import { moveOn } from './moveOn';
 import styles from './parts.module.css';
 import { useEntry } from './useEntry';
@@ -33,8 +33,9 @@ export function NumberField({
   const id = useId();
   const { text, fault, onEnter, onText, onLeave } = useEntry(path, kind, optional);
   const lengths = useLengths();
-  const mark =
-    kind === 'length' ? lengths.unit : kind === 'degrees' ? '°' : kind === 'slope' ? slopeMark[lengths.unit] : unit;
+  const currency = useDraft(({ draft }) => draft.job.prices.currency);
+  const marks = { length: lengths.unit, degrees: '°', slope: slopeMark[lengths.unit], money: currency, number: unit };
+  const mark = marks[kind];
   return (
     <span className={styles.field} data-stacked={labelShown || undefined}>
       <label htmlFor={id} className={labelShown ? styles.fieldLabel : 'unseen'}>

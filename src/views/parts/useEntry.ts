@@ -1,5 +1,6 @@
 import { type FocusEvent, useState } from 'react';
 import { flushSync } from 'react-dom';
+import { editableMoney } from '../../core';
 import {
   type EntryKind,
   type FieldPath,
@@ -30,6 +31,7 @@ export function useEntry(path: FieldPath, kind: EntryKind, optional = false): En
   const lengths = useLengths();
   const key = fieldKey(path);
   const value = useDraft(({ draft }) => valueAt(draft.job, path)) as number | undefined;
+  const currency = useDraft(({ draft }) => draft.job.prices.currency);
   const unread = useDraft(({ draft }) => draft.typed[key]);
   const fault = useDraft(({ draft, typing }) => {
     const text = draft.typed[key];
@@ -44,7 +46,9 @@ export function useEntry(path: FieldPath, kind: EntryKind, optional = false): En
         ? length(value)
         : kind === 'slope'
           ? length(value * slopeRun(lengths.unit))
-          : String(value);
+          : kind === 'money'
+            ? editableMoney(value, currency)
+            : String(value);
   return {
     text: inHand ?? unread ?? written(lengths.resting),
     fault,

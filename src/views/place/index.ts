@@ -2,6 +2,7 @@ export {
   addressOf,
   type BenchGroup,
   benchGroups,
+  type ClientPart,
   goTo,
   type Place,
   placeOf,

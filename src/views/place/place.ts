@@ -6,6 +6,9 @@ export type SitePart = (typeof siteParts)[number];
 export const vanParts = ['materials', 'work', 'pieces'] as const;
 export type VanPart = (typeof vanParts)[number];
 
+export const clientParts = ['look', 'choices', 'price', 'send'] as const;
+export type ClientPart = (typeof clientParts)[number];
+
 const panels = ['back', 'left', 'right'];
 export const benchGroups = ['trim', 'legs', 'shelves', 'fillers', 'sheets'] as const;
 export type BenchGroup = (typeof benchGroups)[number];
@@ -16,18 +19,24 @@ export type Place =
   /** `item`: a panel, a piece by its id in the result, or a group of pieces */
   | { name: 'bench'; item: string }
   | { name: 'van'; part: VanPart }
-  | { name: 'jobs' };
+  | { name: 'jobs' }
+  | { name: 'client'; part: ClientPart }
+  /** a job that came in the address itself */
+  | { name: 'link'; text: string };
 
 export function placeOf(hash: string): Place {
+  if (/^#?link\//.test(hash)) return { name: 'link', text: hash };
   const [name, part] = hash.replace(/^#\/?/, '').split('/');
   if (name === 'bench') return { name, item: benchItem(decoded(part ?? '')) };
   if (name === 'van') return { name, part: vanParts.find((each) => each === part) ?? 'materials' };
   if (name === 'jobs') return { name };
+  if (name === 'client') return { name, part: clientParts.find((each) => each === part) ?? 'look' };
   return { name: 'site', part: siteParts.find((each) => each === part) ?? 'readings' };
 }
 
 export function addressOf(place: Place): string {
   if (place.name === 'jobs') return '#jobs';
+  if (place.name === 'link') return place.text;
   return place.name === 'bench' ? `#bench/${encodeURIComponent(place.item)}` : `#${place.name}/${place.part}`;
 }
 

@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useRef } from 'react';
+import { lazy, Suspense, useEffect, useRef } from 'react';
 import { type Session, SessionProvider, useDraft, useSessionState } from '../../job';
 import { Bench } from '../bench';
 import { Jobs } from '../jobs';
@@ -11,7 +11,17 @@ import styles from './shell.module.css';
 import { TopBar } from './TopBar';
 import { useUndoKeys } from './useUndoKeys';
 
-const titles: Record<Place['name'], string> = { site: 'Site', bench: 'Bench', van: 'Van', jobs: 'All jobs' };
+const titles: Record<Place['name'], string> = {
+  site: 'Site',
+  bench: 'Bench',
+  van: 'Van',
+  jobs: 'All jobs',
+  client: 'Client',
+  link: 'A shared job',
+};
+
+const Client = lazy(() => import('../client').then(({ Client }) => ({ default: Client })));
+const Shared = lazy(() => import('../client').then(({ Shared }) => ({ default: Shared })));
 
 export function App({ session }: { session: Session }) {
   return (
@@ -48,7 +58,17 @@ function Shell() {
           {place.name === 'site' && <Site part={place.part} />}
           {place.name === 'bench' && <Bench item={place.item} />}
           {place.name === 'van' && <Van part={place.part} />}
+          {place.name === 'client' && (
+            <Suspense fallback={<p>Loading…</p>}>
+              <Client part={place.part} />
+            </Suspense>
+          )}
         </div>
+        {place.name === 'link' && (
+          <Suspense fallback={<p>Loading…</p>}>
+            <Shared link={place.text} />
+          </Suspense>
+        )}
       </main>
     </>
   );

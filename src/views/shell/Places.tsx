@@ -5,6 +5,7 @@ const places: readonly { place: Place; words: string; about: string }[] = [
   { place: { name: 'site', part: 'readings' }, words: 'Site', about: 'readings and walls' },
   { place: { name: 'bench', item: 'back' }, words: 'Bench', about: 'panels and templates' },
   { place: { name: 'van', part: 'materials' }, words: 'Van', about: 'materials and work' },
+  { place: { name: 'client', part: 'look' }, words: 'Client', about: 'finish and price' },
 ];
 
 /** The way between the places of the app. */

@@ -41,7 +41,7 @@ describe('hidingPairs', () => {
 });
 
 describe('hidingWords', () => {
-  const names = ['The trim of the job', 'the narrow one'] as const;
+  const names = ['the trim of the job', 'the narrow one'] as const;
 
   it('says what each hides of the measured taper and what stays in sight', () => {
     expect(hidingWords(hidingPairs(result, narrowResult), names, job)).toEqual([
@@ -60,7 +60,7 @@ describe('hidingWords', () => {
     const without = solve({ ...job, trim: { ...job.trim, verticals: false } });
     expect(hidingWords(hidingPairs(without, result), names, job)).toContainEqual(
       expect.stringMatching(
-        /^the narrow one covers the edge with the left side vertical.*The trim of the job leaves that edge open\.$/,
+        /^The narrow one covers the edge with the left side vertical.*the trim of the job leaves that edge open\.$/,
       ),
     );
     expect(hidingWords(hidingPairs(narrowResult, narrowResult), names, job)[0]).toMatch(

@@ -1,7 +1,8 @@
 import { Colors, DxfWriter, LineTypes, LWPolylineFlags, point2d, point3d, Units } from '@tarikjabiri/dxf';
 import { describe, expect, it } from 'vitest';
 import { type Point, solve } from '../../../../src/core';
-import { jobDrawings, panelDxf, pieceDrawings, pieceDxf, readTemplate, type View } from '../../../../src/output';
+import { jobDrawings, panelDxf, pieceDrawings, pieceDxf, type View } from '../../../../src/output';
+import { readTemplate } from '../../../../src/output/dryFit';
 import { fixtureJob, fixtureResult } from '../fixture';
 
 const job = fixtureJob();

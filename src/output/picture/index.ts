@@ -1,0 +1,1 @@
+export { alcovePicture, type Face, type Picture } from './alcovePicture';

@@ -1,0 +1,2 @@
+export { amountText, eachText, quantityText } from './priceWords';
+export { type QuoteWords, quoteWords } from './quoteWords';

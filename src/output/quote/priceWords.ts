@@ -1,0 +1,28 @@
+import { moneyText, type PriceLine, type PriceUnit } from '../../core';
+
+const unitWords: Record<PriceUnit, (quantity: number) => string> = {
+  sheet: (n) => `${n} sheet${n === 1 ? '' : 's'}`,
+  metre: (n) => `${n.toFixed(2)} m`,
+  piece: (n) => `${n}`,
+  pack: (n) => `${n} pack${n === 1 ? '' : 's'}`,
+  minute: (n) => (n < 60 ? `${n} min` : `${Math.floor(n / 60)} h ${String(n % 60).padStart(2, '0')} min`),
+  sum: () => '',
+};
+const perWords: Record<PriceUnit, string> = {
+  sheet: '',
+  metre: ' a metre',
+  piece: '',
+  pack: '',
+  minute: ' an hour',
+  sum: '',
+};
+
+/** `4.88 m`, `2 h 05 min`; empty for a flat amount. */
+export const quantityText = ({ quantity, unit }: PriceLine): string => unitWords[unit](quantity);
+
+/** `$11.40 a metre`; empty for a flat amount, a dash where there is no price. */
+export const eachText = ({ each, unit }: PriceLine, currency: string): string =>
+  unit === 'sum' ? '' : each === null ? '–' : `${moneyText(each, currency)}${perWords[unit]}`;
+
+export const amountText = ({ amount }: PriceLine, currency: string): string =>
+  amount === null ? 'no price' : moneyText(amount, currency);

@@ -1,0 +1,166 @@
+import { Canvas, useThree } from '@react-three/fiber';
+import { useCallback, useMemo, useRef, useState } from 'react';
+import { type Group, NeutralToneMapping } from 'three';
+import type { Job, Result } from '../../core';
+import { DrawingBoundary } from '../DrawingBoundary';
+import { type AlcoveShape, alcoveShape } from '../geometry';
+import { LossWatch } from '../LossWatch';
+import { NoDrawing } from '../NoDrawing';
+import sceneStyles from '../scene.module.css';
+import { type Tag, TagLayer, TagProjector } from '../tags';
+import { canDraw3d } from '../webgl';
+import { Dimensions } from './Dimensions';
+import { viewSize } from './draw-views';
+import { Finished } from './Finished';
+import { dimensionsOf, roomAround } from './geometry';
+import { bareLayers, type Layers } from './layers';
+import { Names } from './Names';
+import { StageLight } from './StageLight';
+import { Surroundings } from './Surroundings';
+import { shadeUniforms } from './shaded';
+import { type Photographer, Views } from './Views';
+import { standAt, type Viewpoint } from './viewpoint';
+import { Walk } from './Walk';
+
+/** One way that the alcove looks, under a name of its own. */
+export interface Side {
+  name: string;
+  job: Job;
+  result: Result;
+  /** the alcove before anything is done */
+  bare: boolean;
+}
+
+export interface FinishedViewProps {
+  /** one to four of one alcove; the first one's walls are drawn for all */
+  sides: readonly Side[];
+  layers: Layers;
+  /** share of the width where the first of two sides ends; null: each in a part of its own */
+  wipe: number | null;
+  viewpoint: Viewpoint;
+  /** height of the person through whose eyes it is seen, mm */
+  person: number;
+  /** counts up each time the viewpoint is asked for again */
+  reset: number;
+  calm: boolean;
+  /** how lengths are told where the measured dimensions are to be shown */
+  dimensions: { lengthText: (mm: number) => string; plusMinus: (sd: number) => string } | null;
+  description: string;
+  onPhotographer: (photographer: Photographer | null) => void;
+}
+
+/** The finished alcove as it will look. Where the browser cannot draw it, a sentence takes its place. */
+export function FinishedView(props: FinishedViewProps) {
+  const [drawable] = useState(canDraw3d);
+  const [attempt, setAttempt] = useState(0);
+  const [lost, setLost] = useState(false);
+  const onLost = useCallback(() => setLost(true), []);
+  const again = () => {
+    setLost(false);
+    setAttempt((count) => count + 1);
+  };
+  const elements = useRef(new Map<string, HTMLElement>());
+  const { sides, dimensions } = props;
+  const { job, result } = sides[0]!;
+  const shape = useMemo(() => alcoveShape(result), [result]);
+  const measured = useMemo(
+    () => (dimensions ? dimensionsOf(shape, result, job) : []),
+    [dimensions, shape, result, job],
+  );
+  const tags = useMemo(
+    () =>
+      measured.map(
+        ({ key, from, to, value, sd }): Tag => ({
+          key,
+          kind: 'line',
+          text: dimensions ? `${dimensions.lengthText(value)} ${dimensions.plusMinus(sd)}` : '',
+          at: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2, (from[2] + to[2]) / 2],
+        }),
+      ),
+    [measured, dimensions],
+  );
+  if (!drawable) {
+    return (
+      <NoDrawing sentence="This browser cannot draw in 3D (WebGL 2 is missing or switched off). Lists and prices work as usual." />
+    );
+  }
+  const stopped = (retry: () => void) => (
+    <NoDrawing sentence="The 3D drawing stopped. Lists and prices work as usual." again={retry} />
+  );
+  if (lost) return stopped(again);
+  return (
+    <DrawingBoundary instead={stopped}>
+      <div className={sceneStyles.frame} role="img" aria-label={props.description}>
+        <Canvas
+          key={attempt}
+          frameloop="demand"
+          shadows="percentage"
+          dpr={[1, 2]}
+          gl={{ toneMapping: NeutralToneMapping, toneMappingExposure: 1.05 }}
+          camera={{ fov: 36 }}
+        >
+          <Stage {...props} shape={shape} onLost={onLost} />
+          <Dimensions dimensions={measured} />
+          <TagProjector tags={tags} elements={elements} />
+        </Canvas>
+        <Names names={sides.map(({ name }) => name)} wiped={props.wipe !== null} />
+        <TagLayer tags={tags} elements={elements} />
+      </div>
+    </DrawingBoundary>
+  );
+}
+
+const wetSide = ({ fit: { wetWall } }: Job): -1 | 0 | 1 => (wetWall === 'left' ? -1 : wetWall === 'right' ? 1 : 0);
+
+function Stage({
+  sides,
+  layers,
+  wipe,
+  viewpoint,
+  person,
+  reset,
+  calm,
+  onPhotographer,
+  onLost,
+  shape,
+}: FinishedViewProps & { shape: AlcoveShape; onLost: () => void }) {
+  const size = useThree((state) => state.size);
+  const groups = useRef<(Group | null)[]>([]);
+  const { job } = sides[0]!;
+  const room = useMemo(() => roomAround(shape, job), [shape, job]);
+  const shade = useMemo(() => shadeUniforms(room, shape.nominal.rim, job.rim.width), [room, shape, job.rim.width]);
+  const view = viewSize(sides.length, wipe, size.width, size.height);
+  const aspect = view.width / view.height;
+  const standFrom = useCallback(
+    (from: Viewpoint) =>
+      standAt(from, { room, rim: shape.nominal.rim, top: job.fit.top, height: person, aspect, wet: wetSide(job) }),
+    [room, shape, person, aspect, job],
+  );
+  const stand = useMemo(() => standFrom(viewpoint), [standFrom, viewpoint]);
+  return (
+    <>
+      <color attach="background" args={['#d6d0c5']} />
+      <StageLight room={room} />
+      <Surroundings {...{ shape, room, job, shade }} />
+      {sides.map((side, i) => (
+        <group
+          key={side.name}
+          ref={(group) => {
+            groups.current[i] = group;
+          }}
+        >
+          <Finished
+            {...{ shape, shade }}
+            result={side.result}
+            job={side.job}
+            layers={side.bare ? bareLayers : layers}
+            detail={sides.length > 2 ? 0.6 : 1}
+          />
+        </group>
+      ))}
+      <Walk stand={stand} calm={calm} reset={reset} />
+      <Views groups={groups} count={sides.length} wipe={wipe} standAt={standFrom} onPhotographer={onPhotographer} />
+      <LossWatch onLost={onLost} />
+    </>
+  );
+}

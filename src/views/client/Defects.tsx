@@ -1,0 +1,31 @@
+import { hidingOf, type Job, type Result, type WallName } from '../../core';
+import { hidingSentence } from '../../output';
+import { Card, lengthsIn } from '../parts';
+import styles from './client.module.css';
+
+const walls: readonly WallName[] = ['back', 'left', 'right'];
+
+/** What is out of true about the bare alcove, and how the trim covers it. */
+export function Defects({ job, result }: { job: Job; result: Result }) {
+  const lengths = lengthsIn(job.display);
+  const tall = job.fit.top - Math.min(...result.panels.back.outline.map(([, v]) => v));
+  const sentence = (wall: WallName): string => {
+    const { plumb, plumbSd, bow, bowSd } = result.walls[wall];
+    const lean = Math.abs((plumb * tall) / 1000);
+    return `${wall[0]!.toUpperCase()}${wall.slice(1)} wall: ${lengths.fine(lean)} ${lengths.plusMinus((plumbSd * tall) / 1000)} out of plumb over the panels' height, ${plumb >= 0 ? 'leaning in' : 'leaning out'}; ${lengths.fine(Math.abs(bow))} ${lengths.plusMinus(bowSd)} ${bow >= 0 ? 'hollow' : 'humped'}.`;
+  };
+  return (
+    <Card title="What the walls are like, and what hides it">
+      <ul className={styles.sentences}>
+        {walls.map((wall) => (
+          <li key={wall}>{sentence(wall)}</li>
+        ))}
+        {hidingOf(result)
+          .filter(({ kind }) => kind === 'vertical')
+          .map((hiding) => (
+            <li key={hiding.piece}>{hidingSentence(hiding, job)}</li>
+          ))}
+      </ul>
+    </Card>
+  );
+}

@@ -1,0 +1,88 @@
+import { useId } from 'react';
+import { useDraft, useSession } from '../../job';
+import { Card, NumberField } from '../parts';
+import styles from './client.module.css';
+
+/** Whom the quote is for, how long it holds, what it leaves out. */
+export function QuoteForm() {
+  const quote = useDraft(({ draft }) => draft.job.quote);
+  const { write, choose, leave } = useSession().draft.getState();
+  const id = useId();
+  return (
+    <Card title="On the quote">
+      <div className={styles.form}>
+        {(
+          [
+            ['client', 'Client', 200],
+            ['number', 'Number', 60],
+          ] as const
+        ).map(([field, label, most]) => (
+          <span key={field} className={styles.stacked}>
+            <label htmlFor={`${id}-${field}`}>{label}</label>
+            <input
+              id={`${id}-${field}`}
+              value={quote[field]}
+              maxLength={most}
+              autoComplete="off"
+              onChange={({ target }) => write(['quote', field], target.value)}
+              onBlur={leave}
+            />
+          </span>
+        ))}
+        <span className={styles.stacked}>
+          <label htmlFor={`${id}-date`}>Date</label>
+          <input
+            id={`${id}-date`}
+            type="date"
+            value={quote.date ?? ''}
+            onChange={({ target }) => choose(['quote', 'date'], target.value || undefined)}
+          />
+        </span>
+        <NumberField path={['quote', 'validity']} label="Holds for, days" kind="number" labelShown />
+      </div>
+      <span className={styles.stacked}>
+        <label htmlFor={`${id}-from`}>From: name, address, licence</label>
+        <textarea
+          id={`${id}-from`}
+          rows={3}
+          maxLength={2000}
+          value={quote.from}
+          onChange={({ target }) => write(['quote', 'from'], target.value)}
+          onBlur={leave}
+        />
+      </span>
+      <h3>Not included</h3>
+      <ul className={styles.column}>
+        {quote.exclusions.map((text, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the lines have no name but their place
+          <li key={i} className={styles.exclusion}>
+            <input
+              aria-label={`Not included, line ${i + 1}`}
+              value={text}
+              maxLength={300}
+              onChange={({ target }) => write(['quote', 'exclusions', i], target.value)}
+              onBlur={leave}
+            />
+            <button
+              type="button"
+              aria-label={`Take line ${i + 1} out`}
+              onClick={() =>
+                choose(
+                  ['quote', 'exclusions'],
+                  quote.exclusions.filter((_, k) => k !== i),
+                )
+              }
+            >
+              ✕
+            </button>
+          </li>
+        ))}
+      </ul>
+      {quote.exclusions.length < 30 && (
+        <button type="button" onClick={() => choose(['quote', 'exclusions'], [...quote.exclusions, ''])}>
+          Add a line
+        </button>
+      )}
+    </Card>
+  );
+}

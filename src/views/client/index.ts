@@ -1,0 +1,2 @@
+export { Client } from './Client';
+export { Shared } from './Shared';

@@ -1,0 +1,57 @@
+import { useEffect, useMemo, useState } from 'react';
+import type { Job, Result } from '../../core';
+import { useSession } from '../../job';
+
+const MOST_KEPT = 12;
+const solved = new Map<string, Promise<Result>>();
+
+/** What a result follows from: other looks, prices and names need no new one. */
+const keyOf = ({ finish: _, prices: __, quote: ___, choices: ____, name: _____, ...job }: Job): string =>
+  JSON.stringify(job);
+
+function resultOf(key: string, job: Job, solve: (job: Job) => Promise<Result>): Promise<Result> {
+  const known = solved.get(key);
+  if (known !== undefined) return known;
+  const made = solve(job);
+  solved.set(key, made);
+  if (solved.size > MOST_KEPT) solved.delete(solved.keys().next().value!);
+  made.catch(() => solved.delete(key));
+  return made;
+}
+
+export interface Solved {
+  job: Job;
+  /** null while it is worked out */
+  result: Result | null;
+  failed: boolean;
+}
+
+/** Jobs with their results, worked out beside the page; the last few are kept. */
+export function useSolved(jobs: readonly Job[]): Solved[] {
+  const { solve } = useSession();
+  const keys = useMemo(() => jobs.map(keyOf), [jobs]);
+  const [results, setResults] = useState<ReadonlyMap<string, Result | null>>(new Map());
+  useEffect(() => {
+    let gone = false;
+    const put = (key: string, result: Result | null) => {
+      if (!gone) setResults((before) => new Map([...[...before].slice(-MOST_KEPT), [key, result]]));
+    };
+    keys.forEach((key, i) => {
+      resultOf(key, jobs[i]!, solve).then(
+        (result) => put(key, result),
+        () => put(key, null),
+      );
+    });
+    return () => {
+      gone = true;
+    };
+  }, [keys, jobs, solve]);
+  return useMemo(
+    () =>
+      jobs.map((job, i) => {
+        const result = results.get(keys[i]!);
+        return { job, result: result ?? null, failed: result === null };
+      }),
+    [jobs, keys, results],
+  );
+}
