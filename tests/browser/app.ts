@@ -48,3 +48,11 @@ export async function jobMenu(page: Page, item: string | RegExp): Promise<void> 
   await page.getByRole('button', { name: 'Job', exact: true }).click();
   await page.getByRole('menuitem', { name: item }).click();
 }
+
+/** Waits until the page's service worker answers for it, so that it works with the network off. */
+export const atHand = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (!navigator.serviceWorker.controller)
+      await new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }));
+  });

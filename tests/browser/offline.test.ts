@@ -1,16 +1,9 @@
-import { expect, type Page, test } from '@playwright/test';
-import { goTo, openApp, valueField } from './app';
+import { expect, test } from '@playwright/test';
+import { atHand, goTo, openApp, valueField } from './app';
 import { servedCopy } from './servedCopy';
 import { watch } from './watch';
 
 test.use({ serviceWorkers: 'allow' });
-
-const atHand = (page: Page) =>
-  page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (!navigator.serviceWorker.controller)
-      await new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }));
-  });
 
 test('from the second visit on it works with the network off: places, templates, PDF', async ({ page }) => {
   const served = await servedCopy();

@@ -7,7 +7,7 @@ import { expect, type Page, test } from '@playwright/test';
 import { editableLength, formatLength, type Result, type Unread } from '../../src/core';
 import { resultJson } from '../../src/output';
 import { exactValue, gapFromLine, plausibleAlcove } from '../simulate';
-import { goTo, jobMenu, kept, openApp } from './app';
+import { atHand, goTo, jobMenu, kept, openApp } from './app';
 import { watch } from './watch';
 
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
@@ -112,7 +112,7 @@ async function headless(text: string): Promise<string> {
 }
 
 test.describe('on a phone', () => {
-  test.use(phone);
+  test.use({ ...phone, serviceWorkers: 'allow' });
 
   test('a whole survey by touch with the network off, over a reload half-way, ends in the result of the headless run', async ({
     page,
@@ -125,6 +125,7 @@ test.describe('on a phone', () => {
     await openApp(page);
     await jobMenu(page, 'New job');
     await expect(page.getByText(/^\d+ of \d+ to go$/)).toBeVisible();
+    await atHand(page);
     await context.setOffline(true);
 
     await page.getByRole('button', { name: 'Enter it' }).tap();
@@ -143,10 +144,8 @@ test.describe('on a phone', () => {
     const before = await page.getByRole('toolbar').getByRole('button', { name: /: \d/ }).count();
     await entryOf(page).getByRole('button', { name: 'Close the entry' }).tap();
     await kept(page);
-    await context.setOffline(false);
     await page.reload();
     await expect(page.getByText(/^\d+ of \d+ to go$/)).toBeVisible();
-    await context.setOffline(true);
     expect(await page.getByRole('toolbar').getByRole('button', { name: /: \d/ }).count()).toBe(before);
 
     await page.getByRole('button', { name: 'Enter it' }).tap();
