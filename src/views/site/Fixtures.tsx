@@ -3,6 +3,7 @@ import type { Fixture, WallName } from '../../core';
 import { type DraftFixture, useDraft, useSession } from '../../job';
 import { Card, ChoiceField, NumberField, SidedField } from '../parts';
 import lists from './lists.module.css';
+import { RowHead } from './RowHead';
 import { WaitingLine } from './readings';
 import rows from './rows.module.css';
 import styles from './site.module.css';
@@ -66,17 +67,7 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
   const path = ['fixtures', fixture.id] as const;
   return (
     <li className={rows.reading} data-fixture={fixture.id}>
-      <div className={rows.foot}>
-        <p className={rows.fixtureName}>{fixture.id}</p>
-        <button
-          type="button"
-          className={rows.more}
-          aria-label={`Remove ${fixture.id}`}
-          onClick={() => remove('fixtures', fixture.id)}
-        >
-          <span aria-hidden="true">✕</span>
-        </button>
-      </div>
+      <RowHead name={fixture.id} onRemove={() => remove('fixtures', fixture.id)} />
       <div className={rows.sentence}>
         <span className={rows.phrase}>
           <ChoiceField

@@ -2,6 +2,7 @@ import type { WallName } from '../../core';
 import { type DraftStud, useDraft, useSession } from '../../job';
 import { Card, ChoiceField, NumberField, SidedField } from '../parts';
 import lists from './lists.module.css';
+import { RowHead } from './RowHead';
 import { WaitingLine } from './readings';
 import rows from './rows.module.css';
 import styles from './site.module.css';
@@ -44,17 +45,7 @@ function StudRow({ stud }: { stud: DraftStud }) {
   const path = ['studs', stud.id] as const;
   return (
     <li className={rows.reading}>
-      <div className={rows.foot}>
-        <p className={rows.fixtureName}>{stud.id}</p>
-        <button
-          type="button"
-          className={rows.more}
-          aria-label={`Remove ${stud.id}`}
-          onClick={() => remove('studs', stud.id)}
-        >
-          <span aria-hidden="true">✕</span>
-        </button>
-      </div>
+      <RowHead name={stud.id} onRemove={() => remove('studs', stud.id)} />
       <div className={rows.sentence}>
         <span className={rows.phrase}>
           <ChoiceField
