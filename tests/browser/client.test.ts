@@ -55,7 +55,7 @@ test('choices stand side by side with what each hides and costs, and one becomes
   await expect(narrow).toContainText(/The trim as planned hides the [\d/]+" taper .* would show [\d/]+"/, {
     timeout: 60_000,
   });
-  await expect(narrow).toContainText(/\$[\d,.]+ more than as planned/);
+  await expect(narrow).toContainText(/\$[\d,.]+ less than as planned/);
   await page.getByRole('radio', { name: 'One picture, a line between' }).click();
   await expect(page.getByRole('slider', { name: /Line between As planned/ })).toBeVisible();
   const price = await narrow.locator('strong').first().textContent();

@@ -92,7 +92,7 @@ test('a new job draws from no reading at all and says what is missing', async ({
     .poll(() => coloursOf(page.getByTestId('alcove').locator('canvas')), { timeout: 30_000 })
     .toBeGreaterThan(20);
   await page.getByRole('tab', { name: 'How true it is' }).click();
-  await expect(page.getByRole('region', { name: 'Left wall' })).toContainText('not measured');
+  await expect(page.getByRole('region', { name: 'Left wall', exact: true })).toContainText('not measured');
   await page.getByRole('tab', { name: 'Readings' }).click();
   await page.getByRole('button', { name: 'Enter it' }).click();
   await expect(page.getByTestId('entry')).toContainText('Plumb line to corner');

@@ -17,6 +17,7 @@ test('from the second visit on it works with the network off: places, templates,
       await page.goto(`${served.address}${place}`);
       await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
     }
+    await page.mouse.move(200, 300);
     await expect(page.locator('canvas').first()).toBeVisible();
     await goTo(page, '#bench/back');
     const downloading = page.waitForEvent('download');

@@ -5,4 +5,4 @@ export { FirstPicture } from './FirstPicture';
 export { itemTitle } from './item-title';
 export { panelOf, panelTitle, panelWords } from './panel-words';
 export { useCalm } from './useCalm';
-export { useTouched } from './useTouched';
+export { useTouched, whenTouched } from './useTouched';

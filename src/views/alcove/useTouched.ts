@@ -22,3 +22,10 @@ const watch = (tell: () => void) => {
 
 /** True from the first sign that somebody is there: a touch, a move of the pointer, a key. What is large loads after it. */
 export const useTouched = (): boolean => useSyncExternalStore(watch, () => touched);
+
+/** Settles at the first sign that somebody is there. */
+export const whenTouched = (): Promise<void> =>
+  new Promise((resolve) => {
+    if (touched) resolve();
+    else waiting.add(resolve);
+  });

@@ -1,10 +1,8 @@
 import { lazy, Suspense, useEffect, useRef } from 'react';
 import { type Session, SessionProvider, useDraft, useSessionState } from '../../job';
-import { Bench } from '../bench';
 import { Jobs } from '../jobs';
 import { type Place, usePlace } from '../place';
 import { Site } from '../site';
-import { Van } from '../van';
 import { Notices } from './Notices';
 import './global.css';
 import styles from './shell.module.css';
@@ -20,6 +18,8 @@ const titles: Record<Place['name'], string> = {
   link: 'A shared job',
 };
 
+const Bench = lazy(() => import('../bench').then(({ Bench }) => ({ default: Bench })));
+const Van = lazy(() => import('../van').then(({ Van }) => ({ default: Van })));
 const Client = lazy(() => import('../client').then(({ Client }) => ({ default: Client })));
 const Shared = lazy(() => import('../client').then(({ Shared }) => ({ default: Shared })));
 
@@ -56,8 +56,16 @@ function Shell() {
         )}
         <div key={id} inert={elsewhere}>
           {place.name === 'site' && <Site part={place.part} />}
-          {place.name === 'bench' && <Bench item={place.item} />}
-          {place.name === 'van' && <Van part={place.part} />}
+          {place.name === 'bench' && (
+            <Suspense fallback={<p>Loading…</p>}>
+              <Bench item={place.item} />
+            </Suspense>
+          )}
+          {place.name === 'van' && (
+            <Suspense fallback={<p>Loading…</p>}>
+              <Van part={place.part} />
+            </Suspense>
+          )}
           {place.name === 'client' && (
             <Suspense fallback={<p>Loading…</p>}>
               <Client part={place.part} />

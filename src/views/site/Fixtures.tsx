@@ -99,10 +99,11 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
             value={fixture.takenAt ?? 'face'}
             onChoose={(at) => choose([...path, 'takenAt'], at)}
             choices={[
-              ['face', "the finished panel's face"],
-              ['wall', 'the bare wall, the pipe standing square to it'],
+              ['face', "the panel's face"],
+              ['wall', 'the bare wall'],
             ]}
           />
+          {fixture.takenAt === 'wall' && 'with the pipe square to it,'}
         </span>
         {fixture.wall === 'back' ? (
           <span className={rows.phrase}>

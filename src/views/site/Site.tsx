@@ -1,6 +1,6 @@
 import { Tabs } from 'radix-ui';
 import { lazy, Suspense, useState } from 'react';
-import { AlcovePane, panelOf } from '../alcove';
+import { AlcovePane, panelOf, whenTouched } from '../alcove';
 import { Figures, Problems, Verdicts } from '../findings';
 import { goTo, type SitePart } from '../place';
 import { Basics } from './Basics';
@@ -15,8 +15,10 @@ import { SurveyRecord } from './SurveyRecord';
 import styles from './site.module.css';
 import { SurveyProvider } from './survey';
 
-/** Loaded with the page, so that it is there when the signal is gone. */
-const loading = import('../heat').then((heat) => ({ default: heat.HeatPane }));
+/** Loaded as soon as somebody is there, so that it is still there when the signal is gone. */
+const loading = whenTouched()
+  .then(() => import('../heat'))
+  .then((heat) => ({ default: heat.HeatPane }));
 const HeatPane = lazy(() => loading);
 
 const parts: readonly (readonly [SitePart, string])[] = [
