@@ -60,7 +60,9 @@ test('choices stand side by side with what each hides and costs, and one becomes
   await expect(page.getByRole('slider', { name: /Line between As planned/ })).toBeVisible();
   const price = await narrow.locator('strong').first().textContent();
   await narrow.getByRole('button', { name: 'Make this the plan' }).click();
-  await expect(page.getByRole('region', { name: 'As planned' }).locator('strong').first()).toHaveText(price ?? '');
+  await expect(page.getByRole('region', { name: 'As planned' }).locator('strong').first()).toHaveText(price ?? '', {
+    timeout: 45_000,
+  });
 });
 
 test('a price typed in is charged to the cent, and an empty one is told', async ({ page }) => {

@@ -63,7 +63,7 @@ export function Choices({ job, result, readOnly = false }: ChoicesProps) {
 }
 
 function WayCard({ way, own, readOnly }: { way: Way; own: Way; readOnly: boolean }) {
-  const { choose } = useSession().draft.getState();
+  const { choose, chooseAll } = useSession().draft.getState();
   const choices = useDraft(({ draft }) => draft.job.choices);
   const { id, name, job, result, failed } = way;
   const price = useMemo(() => (result ? priceOf(job, result) : null), [job, result]);
@@ -75,11 +75,13 @@ function WayCard({ way, own, readOnly }: { way: Way; own: Way; readOnly: boolean
         : hidingWords(hidingPairs(own.result, result), [`the trim ${own.name.toLowerCase()}`, `“${name}”`], job),
     [id, name, job, result, own],
   );
-  const take = () => {
-    choose(['finish'], job.finish);
-    choose(['trim'], job.trim);
-    choose(['shelves'], job.shelves);
-  };
+  // One step of undo, and one working out.
+  const take = () =>
+    chooseAll([
+      [['finish'], job.finish],
+      [['trim'], job.trim],
+      [['shelves'], job.shelves],
+    ]);
   const more = price && ownPrice && id !== null ? price.total - ownPrice.total : 0;
   return (
     <Card
