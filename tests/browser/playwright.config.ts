@@ -16,8 +16,8 @@ export default defineConfig({
   forbidOnly: true,
   fullyParallel: true,
   workers: 2,
-  timeout: 60_000,
-  expect: { timeout: 15_000 },
+  timeout: 180_000,
+  expect: { timeout: 30_000 },
   reporter: 'list',
   use: {
     baseURL: `${address}/`,

@@ -119,7 +119,7 @@ test.describe('on a phone', () => {
     context,
     baseURL,
   }) => {
-    test.setTimeout(240_000);
+    test.setTimeout(480_000);
     const watched = watch(page, baseURL ?? '');
     const lastResult = await listenToSolver(page);
     await openApp(page);
