@@ -14,8 +14,9 @@ const server = await preview({ root, preview: { host: '127.0.0.1', port: await f
 const browser = await chromium.launch(browserLaunch());
 try {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
-  await page.goto(server.resolvedUrls?.local[0] ?? '');
+  await page.goto(`${server.resolvedUrls?.local[0] ?? ''}#site/truth`);
   await page.mouse.move(3, 3);
+  await page.mouse.move(700, 890);
   await page.locator('canvas').first().waitFor();
   await page.waitForLoadState('networkidle');
   writeFileSync(target, await stillScreenshot(page));
