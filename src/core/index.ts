@@ -47,6 +47,7 @@ export * from './length';
 export { type AdhesiveLayout, CARTRIDGES, type Joint, type MaterialLine, type Materials } from './materials';
 export {
   type CutMethod,
+  crossings,
   type EdgeName,
   type Gap,
   type HoleTool,
@@ -106,6 +107,7 @@ export {
   type JudgedFigure,
   type Judgement,
   type PlaceVerdict,
+  panelSizeWords,
   type ToleranceSet,
   toleranceSets,
   type Verdict,

@@ -4,7 +4,7 @@ import type { Fixture, ReadingKind, Unread } from '../core';
 import { type Draft, type DraftFixture, type DraftReading, typedAfterRemoval, typedWithout } from './draft';
 import { type EntryKind, rangeFault, readEntry } from './entry';
 import { withHistory } from './history';
-import { newFixture, newReading, newStud, placedReading } from './new-item';
+import { newFixture, newReading, placedReading } from './new-item';
 import { type FieldPath, fieldKey, pathOfKey, valueAt, withValueAt } from './path';
 
 /** What undo and redo go by. */
@@ -44,7 +44,6 @@ export interface DraftState {
   removeRepeat(readingId: string, index: number): void;
   addFixture(kind: Fixture['kind']): string;
   putOnWall(fixtureId: string, wall: Fixture['wall']): void;
-  addStud(): string;
   remove(list: 'readings' | 'fixtures' | 'studs', id: string): void;
   addGap(readingId: string): void;
   removeGap(readingId: string, index: number): void;
@@ -149,11 +148,6 @@ export const createDraftStore = (first: Draft, now: () => Date = () => new Date(
             const fixture = newFixture(kind, get().draft.job);
             edit(null, ({ job }) => ({ job: { ...job, fixtures: [...job.fixtures, fixture] } }));
             return fixture.id;
-          },
-          addStud: () => {
-            const stud = newStud(get().draft.job);
-            edit(null, ({ job }) => ({ job: { ...job, studs: [...job.studs, stud] } }));
-            return stud.id;
           },
           putOnWall: (fixtureId, wall) =>
             edit(null, ({ job, typed }) => ({

@@ -5,7 +5,7 @@ export type { Draft, DraftFixture, DraftJob, DraftReading, DraftReadingOf, Draft
 export type { DraftState } from './draft-store';
 export { type EntryKind, fieldFault, sectionFault, slopeRun } from './entry';
 export { historyAt } from './history';
-export { jobFileName, jobText } from './job-text';
+export { jobFileName, jobFileStem, jobText } from './job-text';
 export type { Incoming, JobsRead } from './jobs-file';
 export { browserJournal, type Journal, noJournal } from './journal';
 export {
@@ -19,6 +19,7 @@ export {
   type StorageTrouble,
 } from './keep';
 export { loadJobsFile } from './load-jobs-file';
+export { newStud } from './new-item';
 export { type FieldPath, fieldKey, valueAt } from './path';
 export { type AddedPhoto, type Photo, type Photos, photosIn } from './photos';
 export { stockPlanner } from './plan-stock';

@@ -46,7 +46,8 @@ function dot(a: Float64Array, b: Float64Array): number {
   return sum;
 }
 
-function magnitude(a: Float64Array): number {
+/** Sum of the magnitudes. */
+export function magnitude(a: Float64Array): number {
   let sum = 0;
   for (let k = 0; k < a.length; k++) sum += Math.abs(a[k] as number);
   return sum;

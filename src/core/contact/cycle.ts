@@ -18,14 +18,13 @@ interface Level {
   rest: Float64Array;
 }
 
-const SWEEPS = 1;
-
 /** @param sizes numbers of splines along and up, finest first, as `coarserGrid` gives them */
 export function multigridCycle(sizes: readonly { across: number; up: number }[]): Cycle {
-  const levels = sizes.map(({ across, up }): Level => {
+  const levels = sizes.map(({ across, up }, depth): Level => {
     const field = (): Float64Array => new Float64Array(across * up);
     return {
-      matrix: { across, up, entries: new Float64Array(across * up * SIZE) },
+      // The finest matrix is the one that is loaded.
+      matrix: { across, up, entries: new Float64Array(depth === 0 ? 0 : across * up * SIZE) },
       b: field(),
       x: field(),
       rest: field(),
@@ -42,13 +41,13 @@ export function multigridCycle(sizes: readonly { across: number; up: number }[])
       return;
     }
     const { matrix, rest } = level;
-    for (let sweep = 0; sweep < SWEEPS; sweep++) smooth(matrix, b, x);
+    smooth(matrix, b, x);
     residual(matrix, b, x, rest);
     restrict(rest, next.b, matrix.across, matrix.up);
     next.x.fill(0);
     down(depth + 1, next.b, next.x);
     prolongFree(next.x, x, matrix);
-    for (let sweep = 0; sweep < SWEEPS; sweep++) smooth(matrix, b, x);
+    smooth(matrix, b, x);
   }
 
   return {

@@ -1,4 +1,4 @@
-import { heightOf, restingPlane, type Sample } from './restingPlane';
+import { heightOf, restOn } from './restingPlane';
 import { type Settled, type Start, settle } from './settle';
 import { centreOf, coefficientsOf, type SplineGrid, splineGrid, stackOf } from './splineGrid';
 import { areasOf, plateStencil } from './stencil';
@@ -70,18 +70,14 @@ function isRigid({ u, v }: BendingStiffness, region: Rectangle, pressure: number
 function restSheet(
   height: (u: number, v: number) => number,
   grid: SplineGrid,
-  { u: [u0, u1], v: [v0, v1] }: Rectangle,
+  region: Rectangle,
   pressure: number,
 ): Pressed {
-  const sample = (u: number, v: number): Sample => [u, v, height(u, v)];
-  const samples: Sample[] = [];
+  const places: [number, number][] = [];
   for (let j = 0; j <= grid.rows; j++) {
-    for (let i = 0; i <= grid.columns; i++) samples.push(sample(u0 + i * grid.cellWidth, v0 + j * grid.cellHeight));
+    for (let i = 0; i <= grid.columns; i++) places.push([grid.u0 + i * grid.cellWidth, grid.v0 + j * grid.cellHeight]);
   }
-  const corners = [sample(u0, v0), sample(u1, v0), sample(u1, v1), sample(u0, v1)] as const;
-  // A hair off the middle, so that the centre never lies on the line between two samples.
-  const centre = [u0 + 0.50013 * (u1 - u0), v0 + 0.49971 * (v1 - v0)] as const;
-  const plane = restingPlane(samples, corners, centre);
+  const plane = restOn(height, region, places);
   const { across, up } = grid;
   const coefficients = new Float64Array(across * up);
   for (let j = 0; j < up; j++) {

@@ -47,6 +47,26 @@ export function restingPlane(
   return plane;
 }
 
+/**
+ * The plane on which a rigid sheet over a rectangle rests on a wall, sampled at the given places and at the corners.
+ * @param height the wall, mm, growing towards the room
+ */
+export function restOn(
+  height: (u: number, v: number) => number,
+  { u: [u0, u1], v: [v0, v1] }: { u: readonly [number, number]; v: readonly [number, number] },
+  places: readonly (readonly [number, number])[],
+): Plane {
+  const sample = (u: number, v: number): Sample => [u, v, height(u, v)];
+  const corners = [sample(u0, v0), sample(u1, v0), sample(u1, v1), sample(u0, v1)] as const;
+  // A hair off the middle, so that the centre never lies on the line between two samples.
+  const centre = [u0 + 0.50013 * (u1 - u0), v0 + 0.49971 * (v1 - v0)] as const;
+  return restingPlane(
+    places.map(([u, v]) => sample(u, v)),
+    corners,
+    centre,
+  );
+}
+
 function holds([a, b, c]: Sample[], [u, v]: readonly [number, number]): boolean {
   const side = (p: Sample, q: Sample): number => (q[0] - p[0]) * (v - p[1]) - (q[1] - p[1]) * (u - p[0]);
   const sides = [side(a!, b!), side(b!, c!), side(c!, a!)];

@@ -1,4 +1,4 @@
-import { conjugateGradients } from './conjugate';
+import { conjugateGradients, magnitude } from './conjugate';
 import { multigridCycle } from './cycle';
 import { withoutRows } from './free';
 import { type SplineGrid, stackOf } from './splineGrid';
@@ -56,13 +56,13 @@ export function settle(
   const size = across * up;
   const cycle = multigridCycle(stackOf(grid));
   const free: Stencil = { across, up, entries: new Float64Array(size * SIZE) };
-  const total = sumOf(load) || 1;
+  const total = magnitude(load) || 1;
   const x = Float64Array.from(start.coefficients);
   const forces = new Float64Array(size);
   const imbalance: number[] = [];
   let { held } = start;
   let changes = 0;
-  let tie = total / sumOf(areas) / Math.max(way, 1e-9);
+  let tie = total / magnitude(areas) / Math.max(way, 1e-9);
 
   for (;;) {
     for (let k = 0; k < size; k++) if (held[k]) x[k] = floor[k] as number;
@@ -71,7 +71,7 @@ export function settle(
     withoutRows(matrix, held, areas, tie, free);
     cycle.load(free);
     const step = new Float64Array(size);
-    conjugateGradients(free, cycle, forces, step, Math.max(FORCING * sumOf(forces), 0.1 * tolerance * total));
+    conjugateGradients(free, cycle, forces, step, Math.max(FORCING * magnitude(forces), 0.1 * tolerance * total));
     for (let k = 0; k < size; k++) x[k] = (x[k] as number) + (step[k] as number);
 
     netForces(matrix, load, x, forces);
@@ -118,5 +118,3 @@ function outOfBalance(forces: Float64Array, held: Uint8Array): number {
   }
   return sum;
 }
-
-const sumOf = (values: Float64Array): number => values.reduce((sum, value) => sum + Math.abs(value), 0);

@@ -1,10 +1,7 @@
 import { CENTRE, rowTimes, SIZE, type Stencil } from './stencil';
 
-/**
- * One symmetric Gauss–Seidel sweep, forth and back, on A x = b; rows without a diagonal are left alone. Where a floor
- * is given, x is kept above it (projected Gauss–Seidel: each step lowers ½xᵀAx − bᵀx among x ≥ floor).
- */
-export function smooth({ across, up, entries }: Stencil, b: Float64Array, x: Float64Array, floor?: Float64Array): void {
+/** One symmetric Gauss–Seidel sweep, forth and back, on A x = b; rows without a diagonal are left alone. */
+export function smooth({ across, up, entries }: Stencil, b: Float64Array, x: Float64Array): void {
   for (let j = 0; j < up; j++) for (let i = 0; i < across; i++) relax(i, j);
   for (let j = up - 1; j >= 0; j--) for (let i = across - 1; i >= 0; i--) relax(i, j);
 
@@ -12,7 +9,6 @@ export function smooth({ across, up, entries }: Stencil, b: Float64Array, x: Flo
     const k = i + j * across;
     const diagonal = entries[k * SIZE + CENTRE] as number;
     if (diagonal <= 0) return;
-    const next = (x[k] as number) + ((b[k] as number) - rowTimes(entries, x, i, j, across, up)) / diagonal;
-    x[k] = floor ? Math.max(floor[k] as number, next) : next;
+    x[k] = (x[k] as number) + ((b[k] as number) - rowTimes(entries, x, i, j, across, up)) / diagonal;
   }
 }

@@ -1,5 +1,5 @@
 import type { Fit } from '../job-file';
-import { levelSpan } from './outline';
+import { crossings } from './outline';
 import type { PanelHole, PanelName, Point, Problem } from './panel';
 
 /** Least material to leave between a hole and an edge or another hole, mm (common practice, no source). */
@@ -30,12 +30,12 @@ function seamFaults(
   outline: readonly Point[],
   { bed, thickness, cornerJoint }: Pick<Fit, 'bed' | 'thickness' | 'cornerJoint'>,
 ): Fault[] {
-  const span = levelSpan(outline, v);
-  if (span === null || edgeDistance < LEAST_WEB) return [];
+  const ends = crossings(outline, 1, v);
+  if (ends.length === 0 || edgeDistance < LEAST_WEB) return [];
   const covered = bed + thickness - cornerJoint;
   const sides: [string, number][] = [
-    ['left', u - diameter / 2 - (span[0] + covered)],
-    ['right', span[1] - covered - (u + diameter / 2)],
+    ['left', u - diameter / 2 - (Math.min(...ends) + covered)],
+    ['right', Math.max(...ends) - covered - (u + diameter / 2)],
   ];
   return sides
     .filter(([, clear]) => clear < LEAST_WEB)

@@ -8,7 +8,7 @@ export { fitPanel } from './fitPanel';
 export { flatMapOf } from './flatMapOf';
 export { LEAST_WEB } from './holeProblems';
 export { type HoleTool, holeTool, LARGEST_OVERSIZE } from './holeTool';
-export { distanceToOutline, polygonArea } from './outline';
+export { crossings, distanceToOutline, polygonArea } from './outline';
 export type {
   CutMethod,
   EdgeName,

@@ -30,12 +30,12 @@ function distanceToSegment([u, v]: Point, [au, av]: Point, [bu, bv]: Point): num
   return Math.hypot(u - au - share * du, v - av - share * dv);
 }
 
-/** Least and greatest first coordinate of a polygon at a level, or null where the level misses it, mm. */
-export function levelSpan(polygon: readonly Point[], level: number): [number, number] | null {
-  const crossings = polygon.flatMap((a, i) => {
+/** Where a polygon crosses a line on which one coordinate (`axis`) is `value`: the other coordinate there, mm. */
+export function crossings(polygon: readonly Point[], axis: 0 | 1, value: number): number[] {
+  const other = axis === 0 ? 1 : 0;
+  return polygon.flatMap((a, i) => {
     const b = polygon[(i + 1) % polygon.length]!;
-    if (a[1] > level === b[1] > level) return [];
-    return [a[0] + ((level - a[1]) / (b[1] - a[1])) * (b[0] - a[0])];
+    if (a[axis] <= value === b[axis] <= value) return [];
+    return [a[other] + ((value - a[axis]) / (b[axis] - a[axis])) * (b[other] - a[other])];
   });
-  return crossings.length < 2 ? null : [Math.min(...crossings), Math.max(...crossings)];
 }

@@ -1,4 +1,4 @@
-import { heightOf, restingPlane, type Sample } from '../contact';
+import { heightOf, restOn } from '../contact';
 import { gridOver, type Region } from '../flatten';
 import type { WallName } from '../job-file';
 import type { Surface } from '../surface';
@@ -22,16 +22,8 @@ export function hollowBehindRigidSheet(height: (u: number, v: number) => number,
  * wall's high points, the facet of its upper hull that lies over the sheet's centre.
  */
 export function hollowAt(height: (u: number, v: number) => number, region: Region): (u: number, v: number) => number {
-  const {
-    u: [u0, u1],
-    v: [v0, v1],
-  } = region;
-  const sample = (u: number, v: number): Sample => [u, v, height(u, v)];
   const middle = { u: nearMiddle(region.u), v: nearMiddle(region.v) };
-  const samples = [...gridOver(region, STEPS), ...gridOver(middle, 2)].map(([u, v]) => sample(u, v));
-  const corners = [sample(u0, v0), sample(u1, v0), sample(u1, v1), sample(u0, v1)] as const;
-  // A hair off the middle, so that the centre never lies on the line between two samples.
-  const plane = restingPlane(samples, corners, [u0 + 0.50013 * (u1 - u0), v0 + 0.49971 * (v1 - v0)]);
+  const plane = restOn(height, region, [...gridOver(region, STEPS), ...gridOver(middle, 2)]);
   return (u, v) => Math.max(0, heightOf(plane, u, v) - height(u, v));
 }
 

@@ -7,7 +7,8 @@ const sizes: Record<WallName, readonly string[]> = {
   left: ['left.position', 'front.left.position', 'rim.height'],
   right: ['right.position', 'front.right.position', 'rim.height'],
 };
-const sizeWords: Record<string, string> = {
+/** By the parameter's name. */
+export const panelSizeWords: Record<string, string> = {
   'left.position': 'plumb line to the left corner',
   'right.position': 'plumb line to the right corner',
   'rim.height': 'level line to the rim',
@@ -24,7 +25,7 @@ export const assumedIn =
 
 /** Sizes of a wall's panel that no reading gives, in words. */
 export const unmeasuredSizes = (doubts: Doubts, wall: WallName): string[] =>
-  sizes[wall].filter(assumedIn(doubts)).map((name) => sizeWords[name]!);
+  sizes[wall].filter(assumedIn(doubts)).map((name) => panelSizeWords[name]!);
 
 /** Readings that look wrong and bear on a wall, by id. */
 export function suspectsOn({ suspects }: Doubts, job: Job, wall: WallName): string[] {

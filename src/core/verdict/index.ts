@@ -1,3 +1,4 @@
+export { panelSizeWords } from './doubts';
 export type { Judgement } from './judge';
 export type { EdgeRunOut, FigureName, JudgedFigure, PlaceVerdict, Verdict, WallVerdict } from './report';
 export { limitsOf, type ToleranceSet, toleranceSets } from './tolerances';

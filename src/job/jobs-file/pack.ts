@@ -1,5 +1,5 @@
 import { strToU8, type Zippable, zipSync } from 'fflate';
-import { jobFileName, jobText } from '../job-text';
+import { jobFileName, jobFileStem, jobText } from '../job-text';
 import type { ShelvedJob } from '../shelf';
 import { usable } from '../usable';
 import { limits, megabytes } from './limits';
@@ -63,7 +63,7 @@ export function packJobs(jobs: readonly ShelvedJob[], today: Date = new Date()):
     });
   });
   text(contentsName, `${JSON.stringify(contents, null, 2)}\n`);
-  const name = jobs.length === 1 ? jobFileName(only.draft.job).replace(/json$/, 'zip') : jobsFileName(today);
+  const name = jobs.length === 1 ? `${jobFileStem(only.draft.job)}.zip` : jobsFileName(today);
   return { ok: true, name, content: zipSync(files), type: 'application/zip' };
 }
 
@@ -79,6 +79,4 @@ function isFinished({ draft }: ShelvedJob): boolean {
 }
 
 const stemOf = (name: string, index: number) =>
-  `${String(index + 1).padStart(3, '0')}-${jobFileName({ name })
-    .replace(/\.json$/, '')
-    .slice(0, 60)}`;
+  `${String(index + 1).padStart(3, '0')}-${jobFileStem({ name }).slice(0, 60)}`;

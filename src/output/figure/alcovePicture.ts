@@ -9,9 +9,8 @@ import {
   type Vec3,
   type WallName,
 } from '../../core';
+import { surfacesOf } from '../picture';
 import { around, type Figure, type FigureShape, type Look } from './figure';
-
-type Sampled = Result['walls']['back']['sampled'];
 
 /**
  * The lined alcove in one-point perspective, seen from in front and a little to the side of the dry wall: walls, panels
@@ -20,15 +19,14 @@ type Sampled = Result['walls']['back']['sampled'];
 export function alcovePicture(job: Job, result: Result): Figure {
   const { walls, panels, pieces, rim, front } = result;
   const off = job.fit.bed + job.fit.thickness;
-  const back = plane(walls.back.sampled);
-  const side = { left: plane(walls.left.sampled), right: plane(walls.right.sampled) };
+  const { back, side, rim: rimAt } = surfacesOf(result);
   const onWall = (wall: WallName, [u, v]: Point, out: number): Vec3 =>
-    wall === 'back' ? [u, v, back(u, v) + out] : [side[wall](u, v) + (wall === 'left' ? out : -out), v, u];
+    wall === 'back' ? [u, v, back(u, v) + out] : [side(wall, v, u) + (wall === 'left' ? out : -out), v, u];
   const out = { left: mean(front.left.value), right: mean(front.right.value) };
   const [low, high] = [mean(rim.value.flat()), Math.max(...walls.back.sampled.height)];
   const head = high + 0.12 * (high - low);
   const floor = -job.levelAboveFloor;
-  const [left, right] = [side.left(0, 0), side.right(0, 0)];
+  const [left, right] = [side('left', 0, 0), side('right', 0, 0)];
 
   const width = right - left;
   const deep = Math.max(out.left, out.right, job.rim.width);
@@ -50,12 +48,12 @@ export function alcovePicture(job: Job, result: Result): Figure {
 
   const wallAreas = [
     area(
-      square('back', [left, floor], [right, head]).map((at) => onWall('back', at, 0)),
+      square([left, floor], [right, head]).map((at) => onWall('back', at, 0)),
       'wall',
     ),
     ...(['left', 'right'] as const).map((wall) =>
       area(
-        square(wall, [0, floor], [out[wall], head]).map((at) => onWall(wall, at, 0)),
+        square([0, floor], [out[wall], head]).map((at) => onWall(wall, at, 0)),
         'wall',
       ),
     ),
@@ -74,10 +72,9 @@ export function alcovePicture(job: Job, result: Result): Figure {
   ]);
   const flat = (piece: Piece): FigureShape => area(foldedOutline(piece), 'panel');
   const upright = ({ kind }: Piece): boolean => kind === 'vertical';
-  const rimAt = plane({ at: rim.x, height: rim.z, value: rim.value, sd: [] });
   const z = job.rim.width;
   const rimCorner = (wall: 'left' | 'right', at: number): Vec3 => {
-    const x = side[wall](at, low);
+    const x = side(wall, low, at);
     return [x, rimAt(x, at), at];
   };
   const [a, b] = [rimCorner('left', z), rimCorner('right', z)];
@@ -136,18 +133,7 @@ function basin(corners: readonly Vec3[], share: number): Vec3[] {
   });
 }
 
-/** Bilinear through the four corners of a sampled surface. */
-function plane({ at, height, value }: Sampled): (u: number, v: number) => number {
-  const [u0, u1, v0, v1] = [at[0]!, at.at(-1)!, height[0]!, height.at(-1)!];
-  const corner = (i: number, j: number): number => value.at(i)!.at(j)!;
-  return (u, v) => {
-    const s = u1 === u0 ? 0 : (u - u0) / (u1 - u0);
-    const t = v1 === v0 ? 0 : (v - v0) / (v1 - v0);
-    return (1 - t) * ((1 - s) * corner(0, 0) + s * corner(0, -1)) + t * ((1 - s) * corner(-1, 0) + s * corner(-1, -1));
-  };
-}
-
-const square = (_wall: WallName, [u0, v0]: Point, [u1, v1]: Point): Point[] => [
+const square = ([u0, v0]: Point, [u1, v1]: Point): Point[] => [
   [u0, v0],
   [u1, v0],
   [u1, v1],

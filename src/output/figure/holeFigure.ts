@@ -1,6 +1,5 @@
-import type { Job, Point } from '../../core';
+import { crossings, type Job, type Point } from '../../core';
 import { lengthsOf, type MeasureText, type PanelDrawing, type Rectangle, spread } from '../drawing';
-import { crossings } from './crossings';
 import { around, type Figure, type FigureShape } from './figure';
 
 /** Figures stand this far from the panel, heights of type. */

@@ -1,4 +1,4 @@
-import type { Point } from '../../core';
+import { crossings, type Point } from '../../core';
 
 /**
  * Parallel strokes that fill a polygon (even-odd).
@@ -14,14 +14,8 @@ export function hatchLines(polygon: Point[], spacing: number, angle: number): [P
   const strokes: [Point, Point][] = [];
   for (let i = Math.ceil(Math.min(...ys) / spacing); i * spacing <= Math.max(...ys); i++) {
     const y = i * spacing;
-    const crossings: number[] = [];
-    turned.forEach((a, j) => {
-      const b = turned[(j + 1) % turned.length]!;
-      if (a[1] <= y !== b[1] <= y) crossings.push(a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]));
-    });
-    crossings.sort((a, b) => a - b);
-    for (let j = 0; j + 1 < crossings.length; j += 2)
-      strokes.push([back(crossings[j]!, y), back(crossings[j + 1]!, y)]);
+    const ends = crossings(turned, 1, y).sort((a, b) => a - b);
+    for (let j = 0; j + 1 < ends.length; j += 2) strokes.push([back(ends[j]!, y), back(ends[j + 1]!, y)]);
   }
   return strokes;
 }

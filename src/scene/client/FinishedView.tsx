@@ -1,14 +1,12 @@
 import { Canvas, useThree } from '@react-three/fiber';
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useMemo, useRef } from 'react';
 import { type Group, NeutralToneMapping } from 'three';
 import type { Job, Result } from '../../core';
-import { DrawingBoundary } from '../DrawingBoundary';
+import { Drawable } from '../Drawable';
 import { type AlcoveShape, alcoveShape } from '../geometry';
 import { LossWatch } from '../LossWatch';
-import { NoDrawing } from '../NoDrawing';
 import sceneStyles from '../scene.module.css';
 import { type Tag, TagLayer, TagProjector } from '../tags';
-import { canDraw3d } from '../webgl';
 import { Dimensions } from './Dimensions';
 import { viewSize } from './draw-views';
 import { Finished } from './Finished';
@@ -51,14 +49,12 @@ export interface FinishedViewProps {
 
 /** The finished alcove as it will look. Where the browser cannot draw it, a sentence takes its place. */
 export function FinishedView(props: FinishedViewProps) {
-  const [drawable] = useState(canDraw3d);
-  const [attempt, setAttempt] = useState(0);
-  const [lost, setLost] = useState(false);
-  const onLost = useCallback(() => setLost(true), []);
-  const again = () => {
-    setLost(false);
-    setAttempt((count) => count + 1);
-  };
+  return (
+    <Drawable besides="Lists and prices work as usual.">{(onLost) => <Drawing {...props} onLost={onLost} />}</Drawable>
+  );
+}
+
+function Drawing(props: FinishedViewProps & { onLost: () => void }) {
   const elements = useRef(new Map<string, HTMLElement>());
   const { sides, dimensions } = props;
   const { job, result } = sides[0]!;
@@ -79,34 +75,22 @@ export function FinishedView(props: FinishedViewProps) {
       ),
     [measured, dimensions],
   );
-  if (!drawable) {
-    return (
-      <NoDrawing sentence="This browser cannot draw in 3D (WebGL 2 is missing or switched off). Lists and prices work as usual." />
-    );
-  }
-  const stopped = (retry: () => void) => (
-    <NoDrawing sentence="The 3D drawing stopped. Lists and prices work as usual." again={retry} />
-  );
-  if (lost) return stopped(again);
   return (
-    <DrawingBoundary instead={stopped}>
-      <div className={sceneStyles.frame} role="img" aria-label={props.description}>
-        <Canvas
-          key={attempt}
-          frameloop="demand"
-          shadows="percentage"
-          dpr={[1, 2]}
-          gl={{ toneMapping: NeutralToneMapping, toneMappingExposure: 1.05 }}
-          camera={{ fov: 36 }}
-        >
-          <Stage {...props} shape={shape} onLost={onLost} />
-          <Dimensions dimensions={measured} />
-          <TagProjector tags={tags} elements={elements} />
-        </Canvas>
-        <Names names={sides.map(({ name }) => name)} wiped={props.wipe !== null} />
-        <TagLayer tags={tags} elements={elements} />
-      </div>
-    </DrawingBoundary>
+    <div className={sceneStyles.frame} role="img" aria-label={props.description}>
+      <Canvas
+        frameloop="demand"
+        shadows="percentage"
+        dpr={[1, 2]}
+        gl={{ toneMapping: NeutralToneMapping, toneMappingExposure: 1.05 }}
+        camera={{ fov: 36 }}
+      >
+        <Stage {...props} shape={shape} />
+        <Dimensions dimensions={measured} />
+        <TagProjector tags={tags} elements={elements} />
+      </Canvas>
+      <Names names={sides.map(({ name }) => name)} wiped={props.wipe !== null} />
+      <TagLayer tags={tags} elements={elements} />
+    </div>
   );
 }
 

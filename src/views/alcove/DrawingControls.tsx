@@ -3,7 +3,8 @@ import type { PanelName } from '../../core';
 import type { Layer } from '../../scene';
 import { Segments, Switch, useLengths } from '../parts';
 import styles from './alcove.module.css';
-import { furthestOff, mostExaggerated, useDrawing } from './drawing-store';
+import { furthestOff, useDrawing } from './drawing-store';
+import { FactorSlider } from './FactorSlider';
 import { panelOf, panelWords } from './panel-words';
 
 interface DrawingControlsProps {
@@ -23,26 +24,12 @@ const layerWords: readonly (readonly [Layer, string])[] = [
 
 /** What sets how the alcove is drawn, and which panel is picked. */
 export function DrawingControls({ picked, onPick }: DrawingControlsProps) {
-  const { factor, off, layers, tags, set, show } = useDrawing();
+  const { off, layers, tags, set, show } = useDrawing();
   const lengths = useLengths();
   const id = useId();
   return (
     <div className={styles.controls}>
-      <div className={styles.slider}>
-        <label htmlFor={`${id}-factor`}>
-          Out of true, drawn <strong>× {factor}</strong>
-        </label>
-        <input
-          id={`${id}-factor`}
-          type="range"
-          min={1}
-          max={mostExaggerated}
-          step={1}
-          value={factor}
-          aria-valuetext={factor === 1 ? 'as it is' : `${factor} times further out of true than it is`}
-          onChange={({ target }) => set({ factor: target.valueAsNumber })}
-        />
-      </div>
+      <FactorSlider label="Out of true, drawn" />
       <div className={styles.pick}>
         <span aria-hidden="true">Pick a panel</span>
         <Segments<PanelName> label="Pick a panel" value={panelOf(picked)} choices={panelWords} onChoose={onPick} />

@@ -1,8 +1,8 @@
 import { type ReactNode, Suspense } from 'react';
 import type { Job, Result } from '../../core';
+import { useTouched } from '../parts';
 import { AlcovePicture } from './AlcovePicture';
 import styles from './alcove.module.css';
-import { useTouched } from './useTouched';
 
 interface FirstPictureProps {
   job: Job;

@@ -1,8 +1,8 @@
 export { AlcovePane } from './AlcovePane';
 export { allPieces } from './all-pieces';
-export { mostExaggerated, useDrawing } from './drawing-store';
+export { useDrawing } from './drawing-store';
+export { FactorSlider } from './FactorSlider';
 export { FirstPicture } from './FirstPicture';
 export { itemTitle } from './item-title';
 export { panelOf, panelTitle, panelWords } from './panel-words';
 export { useCalm } from './useCalm';
-export { useTouched, whenTouched } from './useTouched';

@@ -1,6 +1,7 @@
 import type { PanelDrawing } from '../../output';
 import { Card } from '../parts';
 import styles from './bench.module.css';
+import { MarkPlusMinus } from './MarkPlusMinus';
 
 /** Every mark of every edge, with its ±, what to cut off there and how. */
 export function Edges({ drawing }: { drawing: PanelDrawing }) {
@@ -40,13 +41,7 @@ export function Edges({ drawing }: { drawing: PanelDrawing }) {
                       <strong>{mark.acrossWords}</strong>
                     </td>
                     <td data-head="±">
-                      {mark.plusMinus.text}
-                      {mark.scribe && (
-                        <>
-                          {' '}
-                          <abbr title="leave extra and scribe on dry fit">*</abbr>
-                        </>
-                      )}
+                      <MarkPlusMinus mark={mark} />
                     </td>
                     <td data-head="Along the edge">{mark.alongWords}</td>
                     <td data-head="Strip">{mark.sliverWords}</td>

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Job, Result } from '../../core';
-import { download, jobFileName, useSession } from '../../job';
+import { download, jobFileStem } from '../../job';
 import { jobPackPdf, loadBrowserFonts, type PaperName, type View } from '../../output';
-import { Card, ChoiceField } from '../parts';
+import { Card, ChoiceField, useMaking } from '../parts';
 import styles from './bench.module.css';
 
 const papers: readonly (readonly [PaperName, string])[] = [
@@ -27,23 +27,10 @@ interface FilesProps {
 
 /** Files of a panel or piece and of the whole job; their code is loaded when first asked for. */
 export function Files({ job, result, view, title, name, svg, dxf }: FilesProps) {
-  const { tell } = useSession();
-  const [making, setMaking] = useState<string | null>(null);
+  const { making, make } = useMaking();
   const [paper, setPaper] = useState<PaperName>(job.display === 'in' ? 'letter' : 'a4');
-  const stem = jobFileName(job).replace(/\.json$/, '');
+  const stem = jobFileStem(job);
 
-  const make = async (what: string, work: () => Promise<void>) => {
-    setMaking(what);
-    try {
-      await work();
-    } catch (error) {
-      tell(
-        `The ${what} could not be made (${error instanceof Error ? error.message : String(error)}). The job is as it was; try again, with a connection if this is the first time.`,
-      );
-    } finally {
-      setMaking(null);
-    }
-  };
   const saveSvg = () => make('SVG template', async () => download(`${stem}-${name}.svg`, svg(), 'image/svg+xml'));
   const saveDxf = () => make('DXF template', async () => download(`${stem}-${name}.dxf`, await dxf(), 'image/vnd.dxf'));
   const pdf = () =>

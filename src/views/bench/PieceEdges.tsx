@@ -1,6 +1,7 @@
 import type { PieceDrawing } from '../../output';
 import { Card } from '../parts';
 import styles from './bench.module.css';
+import { MarkPlusMinus } from './MarkPlusMinus';
 
 /** Every mark of a piece's edges with its ±, the angles of its ends, notches, tapes and bracket lines. */
 export function PieceEdges({ drawing }: { drawing: PieceDrawing }) {
@@ -43,13 +44,7 @@ export function PieceEdges({ drawing }: { drawing: PieceDrawing }) {
                     <strong>{mark.up.text}</strong>
                   </td>
                   <td data-head="±">
-                    {mark.plusMinus.text}
-                    {mark.scribe && (
-                      <>
-                        {' '}
-                        <abbr title="leave extra and scribe on dry fit">*</abbr>
-                      </>
-                    )}
+                    <MarkPlusMinus mark={mark} />
                   </td>
                 </tr>
               ))}

@@ -171,6 +171,13 @@ function listOf(job: Job, { pieces }: Result): string {
     .replace(/^./, (letter) => letter.toUpperCase());
 }
 
+const trimFields = [
+  ['width', 'Width of the trim'],
+  ['verticalWidth', 'Width of the uprights'],
+  ['thickness', 'Thickness'],
+  ['lip', 'Lip over the edge'],
+] as const;
+
 /** What a choice has unlike the plan. */
 function ChoiceForm({ id }: { id: string }) {
   const choice = useDraft(({ draft }) => draft.job.choices.find((each) => each.id === id));
@@ -187,34 +194,16 @@ function ChoiceForm({ id }: { id: string }) {
       />
       {choice.finish && <FinishForm path={[...at, 'finish']} title="Panels in" />}
       <div className={styles.form}>
-        <NumberField
-          path={[...at, 'trim', 'width']}
-          label="Width of the trim"
-          optional
-          placeholder="as planned"
-          labelShown
-        />
-        <NumberField
-          path={[...at, 'trim', 'verticalWidth']}
-          label="Width of the uprights"
-          optional
-          placeholder="as planned"
-          labelShown
-        />
-        <NumberField
-          path={[...at, 'trim', 'thickness']}
-          label="Thickness"
-          optional
-          placeholder="as planned"
-          labelShown
-        />
-        <NumberField
-          path={[...at, 'trim', 'lip']}
-          label="Lip over the edge"
-          optional
-          placeholder="as planned"
-          labelShown
-        />
+        {trimFields.map(([field, label]) => (
+          <NumberField
+            key={field}
+            path={[...at, 'trim', field]}
+            label={label}
+            optional
+            placeholder="as planned"
+            labelShown
+          />
+        ))}
       </div>
       <Switch
         label="No shelves"

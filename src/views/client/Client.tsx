@@ -1,8 +1,8 @@
 import { Tabs } from 'radix-ui';
 import { useSessionState } from '../../job';
+import { PartTabs } from '../parts';
 import { type ClientPart, goTo } from '../place';
 import { Choices } from './Choices';
-import styles from './client.module.css';
 import { Look } from './Look';
 import { PricePart } from './PricePart';
 import { Send } from './Send';
@@ -20,14 +20,7 @@ export function Client({ part }: { part: ClientPart }) {
   const job = useSessionState((state) => state.solved);
   if (!result || !job) return <p>Working out how it will look…</p>;
   return (
-    <Tabs.Root value={part} onValueChange={(chosen) => goTo({ name: 'client', part: chosen as ClientPart })}>
-      <Tabs.List className={styles.parts} aria-label="For the client">
-        {parts.map(([name, words]) => (
-          <Tabs.Trigger key={name} value={name} className={styles.part}>
-            {words}
-          </Tabs.Trigger>
-        ))}
-      </Tabs.List>
+    <PartTabs label="For the client" parts={parts} value={part} onChoose={(part) => goTo({ name: 'client', part })}>
       <Tabs.Content value="look" tabIndex={-1}>
         <Look job={job} result={result} />
       </Tabs.Content>
@@ -40,6 +33,6 @@ export function Client({ part }: { part: ClientPart }) {
       <Tabs.Content value="send" tabIndex={-1}>
         <Send job={job} result={result} />
       </Tabs.Content>
-    </Tabs.Root>
+    </PartTabs>
   );
 }

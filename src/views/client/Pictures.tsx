@@ -1,10 +1,9 @@
 import { useCallback, useState } from 'react';
 import type { Job } from '../../core';
-import { download, useSession } from '../../job';
+import { download, jobFileStem, useSession } from '../../job';
 import type { Photographer } from '../../scene';
-import { useTouched } from '../alcove';
+import { useTouched } from '../parts';
 import styles from './client.module.css';
-import { fileStem } from './file-stem';
 
 export function usePhotographer(): [Photographer | null, (photographer: Photographer | null) => void] {
   const [photographer, set] = useState<Photographer | null>(null);
@@ -21,7 +20,7 @@ export function Pictures({ job, photographer }: PicturesProps) {
   const { tell } = useSession();
   const touched = useTouched();
   const [busy, setBusy] = useState(false);
-  const stem = fileStem(job.name);
+  const stem = jobFileStem(job);
   const take = (work: (by: Photographer) => Promise<void>) => async () => {
     if (!photographer) return;
     setBusy(true);

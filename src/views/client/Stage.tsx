@@ -1,7 +1,7 @@
 import { lazy, useState } from 'react';
 import type { Photographer, Side } from '../../scene';
-import { FirstPicture, useCalm, useTouched } from '../alcove';
-import { lengthsIn } from '../parts';
+import { FirstPicture, useCalm } from '../alcove';
+import { lengthsIn, useTouched } from '../parts';
 import styles from './client.module.css';
 import { useStage } from './stage-store';
 

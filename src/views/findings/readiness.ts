@@ -1,4 +1,4 @@
-import type { Result } from '../../core';
+import { panelSizeWords, type Result } from '../../core';
 
 /** A cut edge less certain than this is not ready to be cut, mm (1/8 in): scribing on dry fit no longer makes up for it. */
 const leastCertain = 3.2;
@@ -13,16 +13,8 @@ export interface Readiness {
 /** What has to be measured before the panels' sizes mean anything. */
 export function readiness({ adjustment, panels }: Pick<Result, 'adjustment' | 'panels'>): Readiness {
   const unmeasured = adjustment.parameters
-    .filter(({ assumed, name }) => assumed && name in sizeWords)
-    .map(({ name }) => sizeWords[name]!);
+    .filter(({ assumed, name }) => assumed && name in panelSizeWords)
+    .map(({ name }) => panelSizeWords[name]!);
   const worst = Math.max(...Object.values(panels).map(({ worst95 }) => worst95));
   return { unmeasured, uncertain: worst > leastCertain ? worst : null };
 }
-
-const sizeWords: Record<string, string> = {
-  'left.position': 'plumb line to the left corner',
-  'right.position': 'plumb line to the right corner',
-  'rim.height': 'level line to the rim',
-  'front.left.position': 'left corner to front edge',
-  'front.right.position': 'right corner to front edge',
-};

@@ -1,7 +1,7 @@
-import { useId, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useSessionState } from '../../job';
 import { contourSteps, drawnHeat, fittingStep, HeatView, scaleRange } from '../../scene';
-import { mostExaggerated, useCalm, useDrawing } from '../alcove';
+import { FactorSlider, useCalm, useDrawing } from '../alcove';
 import { wallTitle } from '../findings';
 import { ChoiceField, Segments, Switch, useLengths } from '../parts';
 import styles from './heat.module.css';
@@ -19,7 +19,6 @@ export function HeatPane() {
   const lengths = useLengths();
   const calm = useCalm();
   const [reset, setReset] = useState(0);
-  const id = useId();
   const drawn = useMemo(
     () => (result && job ? drawnHeat(result, job, reference, factor) : null),
     [result, job, reference, factor],
@@ -72,20 +71,7 @@ export function HeatPane() {
             ...steps.map((each) => [String(each), lengths.fine(each)] as const),
           ]}
         />
-        <div className={styles.slider}>
-          <label htmlFor={`${id}-factor`}>
-            Shape drawn <strong>× {factor}</strong>
-          </label>
-          <input
-            id={`${id}-factor`}
-            type="range"
-            min={1}
-            max={mostExaggerated}
-            value={factor}
-            aria-valuetext={factor === 1 ? 'as it is' : `${factor} times further out of true than it is`}
-            onChange={({ target }) => draw({ factor: target.valueAsNumber })}
-          />
-        </div>
+        <FactorSlider label="Shape drawn" />
         <Switch label="Labels" on={tags} onChange={(on) => draw({ tags: on })} />
       </div>
       <SectionPanel section={section} field={field} reference={reference} range={range} lengths={lengths} onCut={cut} />

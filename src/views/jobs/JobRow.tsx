@@ -1,6 +1,7 @@
 import { DropdownMenu } from 'radix-ui';
 import { useRef, useState } from 'react';
 import type { JobSummary } from '../../job';
+import { MenuContent, MenuItem } from '../parts';
 import styles from './jobs.module.css';
 import { contentsOf, moment } from './words';
 
@@ -54,42 +55,29 @@ export function JobRow({ job, inHand, onOpen, onRename, onCopy, onSave, onDelete
           <DropdownMenu.Trigger>
             More<span className="unseen"> for {job.name}</span> <span aria-hidden="true">▾</span>
           </DropdownMenu.Trigger>
-          <DropdownMenu.Portal>
-            <DropdownMenu.Content
-              className={styles.menu}
-              align="end"
-              sideOffset={6}
-              collisionPadding={8}
-              onCloseAutoFocus={(event) => {
-                if (!goesToField.current) return;
-                goesToField.current = false;
-                event.preventDefault();
-                setRenaming(true);
-              }}
-            >
-              {job.readable && (
-                <>
-                  <DropdownMenu.Item
-                    className={styles.menuItem}
-                    onSelect={() => {
-                      goesToField.current = true;
-                    }}
-                  >
-                    Rename
-                  </DropdownMenu.Item>
-                  <DropdownMenu.Item className={styles.menuItem} onSelect={onCopy}>
-                    Copy
-                  </DropdownMenu.Item>
-                  <DropdownMenu.Item className={styles.menuItem} onSelect={onSave}>
-                    Save in a file
-                  </DropdownMenu.Item>
-                </>
-              )}
-              <DropdownMenu.Item className={styles.menuItem} onSelect={onDelete}>
-                Delete
-              </DropdownMenu.Item>
-            </DropdownMenu.Content>
-          </DropdownMenu.Portal>
+          <MenuContent
+            onCloseAutoFocus={(event) => {
+              if (!goesToField.current) return;
+              goesToField.current = false;
+              event.preventDefault();
+              setRenaming(true);
+            }}
+          >
+            {job.readable && (
+              <>
+                <MenuItem
+                  onSelect={() => {
+                    goesToField.current = true;
+                  }}
+                >
+                  Rename
+                </MenuItem>
+                <MenuItem onSelect={onCopy}>Copy</MenuItem>
+                <MenuItem onSelect={onSave}>Save in a file</MenuItem>
+              </>
+            )}
+            <MenuItem onSelect={onDelete}>Delete</MenuItem>
+          </MenuContent>
         </DropdownMenu.Root>
       </div>
     </li>

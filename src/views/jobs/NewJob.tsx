@@ -1,5 +1,6 @@
 import { DropdownMenu } from 'radix-ui';
 import { blankJob, demos, useSession } from '../../job';
+import { MenuContent, MenuItem } from '../parts';
 import { goTo } from '../place';
 import styles from './jobs.module.css';
 
@@ -19,15 +20,13 @@ export function NewJob() {
         <DropdownMenu.Trigger>
           Look at a demo <span aria-hidden="true">▾</span>
         </DropdownMenu.Trigger>
-        <DropdownMenu.Portal>
-          <DropdownMenu.Content className={styles.menu} align="end" sideOffset={6} collisionPadding={8}>
-            {demos.map(({ name, job }) => (
-              <DropdownMenu.Item key={name} className={styles.menuItem} onSelect={() => start(job)}>
-                {name}
-              </DropdownMenu.Item>
-            ))}
-          </DropdownMenu.Content>
-        </DropdownMenu.Portal>
+        <MenuContent>
+          {demos.map(({ name, job }) => (
+            <MenuItem key={name} onSelect={() => start(job)}>
+              {name}
+            </MenuItem>
+          ))}
+        </MenuContent>
       </DropdownMenu.Root>
     </div>
   );

@@ -1,9 +1,15 @@
 export { Callout, type Weight } from './Callout';
 export { Card } from './Card';
 export { ChoiceField, type ChoiceFieldProps } from './ChoiceField';
+export { Download, type FileMade } from './Download';
 export { ChevronDown, Cross, Minus, More, Plus, Redo, Swap, Tick, Undo } from './icons';
+export { loadedSoon } from './loadedSoon';
+export { MenuContent, MenuItem } from './Menu';
 export { NumberField } from './NumberField';
+export { PartTabs } from './PartTabs';
 export { Segments } from './Segments';
 export { SidedField } from './SidedField';
 export { Switch } from './Switch';
 export { type Lengths, lengthsIn, useLengths } from './useLengths';
+export { useMaking } from './useMaking';
+export { useTouched } from './useTouched';

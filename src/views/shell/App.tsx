@@ -1,6 +1,7 @@
 import { lazy, Suspense, useEffect, useRef } from 'react';
 import { type Session, SessionProvider, useDraft, useSessionState } from '../../job';
 import { Jobs } from '../jobs';
+import { loadedSoon } from '../parts';
 import { type Place, usePlace } from '../place';
 import { Site } from '../site';
 import { Notices } from './Notices';
@@ -18,8 +19,8 @@ const titles: Record<Place['name'], string> = {
   link: 'A shared job',
 };
 
-const Bench = lazy(() => import('../bench').then(({ Bench }) => ({ default: Bench })));
-const Van = lazy(() => import('../van').then(({ Van }) => ({ default: Van })));
+const Bench = loadedSoon(() => import('../bench').then(({ Bench }) => Bench));
+const Van = loadedSoon(() => import('../van').then(({ Van }) => Van));
 const Client = lazy(() => import('../client').then(({ Client }) => ({ default: Client })));
 const Shared = lazy(() => import('../client').then(({ Shared }) => ({ default: Shared })));
 

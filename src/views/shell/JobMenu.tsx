@@ -1,6 +1,7 @@
 import { DropdownMenu } from 'radix-ui';
 import { useRef } from 'react';
 import { blankJob, demos, download, jobFileName, jobText, usable, useSession, useSessionState } from '../../job';
+import { MenuContent, MenuItem } from '../parts';
 import { goTo } from '../place';
 import styles from './shell.module.css';
 
@@ -59,30 +60,20 @@ export function JobMenu() {
         <DropdownMenu.Trigger className={styles.menuButton}>
           Job <span aria-hidden="true">▾</span>
         </DropdownMenu.Trigger>
-        <DropdownMenu.Portal>
-          <DropdownMenu.Content className={styles.menu} align="end" sideOffset={6} collisionPadding={8}>
-            <DropdownMenu.Item className={styles.menuItem} onSelect={() => goTo({ name: 'jobs' })}>
-              All jobs
-            </DropdownMenu.Item>
-            <DropdownMenu.Item className={styles.menuItem} onSelect={() => session.openJob(blankJob())}>
-              New job
-            </DropdownMenu.Item>
-            <DropdownMenu.Item className={styles.menuItem} onSelect={() => picker.current?.click()}>
-              Open a job file…
-            </DropdownMenu.Item>
-            <DropdownMenu.Item className={styles.menuItem} onSelect={save}>
-              Save as a job file
-            </DropdownMenu.Item>
-            <DropdownMenu.Label className={styles.menuLabel}>{keepingWords[keeping]}</DropdownMenu.Label>
-            <DropdownMenu.Separator className={styles.menuLine} />
-            <DropdownMenu.Label className={styles.menuLabel}>Demo jobs</DropdownMenu.Label>
-            {demos.map(({ name, job }) => (
-              <DropdownMenu.Item key={name} className={styles.menuItem} onSelect={() => session.openJob(job)}>
-                {name}
-              </DropdownMenu.Item>
-            ))}
-          </DropdownMenu.Content>
-        </DropdownMenu.Portal>
+        <MenuContent>
+          <MenuItem onSelect={() => goTo({ name: 'jobs' })}>All jobs</MenuItem>
+          <MenuItem onSelect={() => session.openJob(blankJob())}>New job</MenuItem>
+          <MenuItem onSelect={() => picker.current?.click()}>Open a job file…</MenuItem>
+          <MenuItem onSelect={save}>Save as a job file</MenuItem>
+          <DropdownMenu.Label className={styles.menuLabel}>{keepingWords[keeping]}</DropdownMenu.Label>
+          <DropdownMenu.Separator className={styles.menuLine} />
+          <DropdownMenu.Label className={styles.menuLabel}>Demo jobs</DropdownMenu.Label>
+          {demos.map(({ name, job }) => (
+            <MenuItem key={name} onSelect={() => session.openJob(job)}>
+              {name}
+            </MenuItem>
+          ))}
+        </MenuContent>
       </DropdownMenu.Root>
     </>
   );

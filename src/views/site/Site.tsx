@@ -1,7 +1,8 @@
 import { Tabs } from 'radix-ui';
-import { lazy, Suspense, useState } from 'react';
-import { AlcovePane, panelOf, whenTouched } from '../alcove';
+import { Suspense, useState } from 'react';
+import { AlcovePane, panelOf } from '../alcove';
 import { Figures, Problems, Verdicts } from '../findings';
+import { loadedSoon, PartTabs } from '../parts';
 import { goTo, type SitePart } from '../place';
 import { Basics } from './Basics';
 import { Elevation } from './elevation';
@@ -15,11 +16,7 @@ import { SurveyRecord } from './SurveyRecord';
 import styles from './site.module.css';
 import { SurveyProvider } from './survey';
 
-/** Loaded as soon as somebody is there, so that it is still there when the signal is gone. */
-const loading = whenTouched()
-  .then(() => import('../heat'))
-  .then((heat) => ({ default: heat.HeatPane }));
-const HeatPane = lazy(() => loading);
+const HeatPane = loadedSoon(() => import('../heat').then(({ HeatPane }) => HeatPane));
 
 const parts: readonly (readonly [SitePart, string])[] = [
   ['readings', 'Readings'],
@@ -46,18 +43,13 @@ export function Site({ part }: { part: SitePart }) {
           {picked && <Picked item={picked} />}
           <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
         </div>
-        <Tabs.Root
-          className={styles.enter}
+        <PartTabs
+          label="Parts of the survey"
+          parts={parts}
           value={part}
-          onValueChange={(chosen) => goTo({ name: 'site', part: chosen as SitePart })}
+          onChoose={(part) => goTo({ name: 'site', part })}
+          className={styles.enter}
         >
-          <Tabs.List className={styles.parts} aria-label="Parts of the survey">
-            {parts.map(([name, words]) => (
-              <Tabs.Trigger key={name} value={name} className={styles.part}>
-                {words}
-              </Tabs.Trigger>
-            ))}
-          </Tabs.List>
           <Tabs.Content value="readings" tabIndex={-1}>
             <div className={styles.entering}>
               <Entry />
@@ -77,7 +69,7 @@ export function Site({ part }: { part: SitePart }) {
             <Basics />
             <FieldSheet />
           </Tabs.Content>
-        </Tabs.Root>
+        </PartTabs>
       </div>
     </SurveyProvider>
   );

@@ -1,5 +1,5 @@
 import type { WallName } from '../../core';
-import { type DraftStud, useDraft, useSession } from '../../job';
+import { type DraftStud, newStud, useDraft, useSession } from '../../job';
 import { Card, ChoiceField, NumberField, SidedField } from '../parts';
 import lists from './lists.module.css';
 import { RowHead } from './RowHead';
@@ -16,12 +16,13 @@ const walls: readonly (readonly [WallName, string])[] = [
 /** What is known to stand behind the walls, so that holes clear it and bars find it. */
 export function Studs() {
   const studs = useDraft(({ draft }) => draft.job.studs) ?? [];
-  const { addStud } = useSession().draft.getState();
+  const { draft } = useSession();
+  const add = () => draft.getState().addTo(['studs'], newStud(draft.getState().draft.job));
   return (
     <Card
       title="Studs and blocking"
       aside={
-        <button type="button" className={lists.add} onClick={() => addStud()}>
+        <button type="button" className={lists.add} onClick={add}>
           <span aria-hidden="true">+</span> Add a stud
         </button>
       }

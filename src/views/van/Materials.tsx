@@ -1,15 +1,14 @@
 import type { Job, MaterialLine, Result } from '../../core';
-import { jobFileName } from '../../job';
+import { jobFileStem } from '../../job';
 import { amountText, capital, inputAmount, shoppingListCsv } from '../../output';
-import { Card } from '../parts';
-import { Download } from './Download';
+import { Card, Download } from '../parts';
 import styles from './van.module.css';
 
 /** What to buy, in whole packs, each line with the rule that counts it. */
 export function Materials({ job, result }: { job: Job; result: Result }) {
   const csv = async () => ({
     ok: true as const,
-    name: jobFileName(job).replace(/\.json$/, '-shopping-list.csv'),
+    name: `${jobFileStem(job)}-shopping-list.csv`,
     content: await shoppingListCsv(job, result),
     type: 'text/csv',
   });

@@ -1,8 +1,7 @@
 import type { Job, Result, SequenceStep } from '../../core';
-import { jobFileName } from '../../job';
+import { jobFileStem } from '../../job';
 import { capital, checklistPdf, durationWords, loadBrowserFonts, orderOfWorkCalendar, timeWords } from '../../output';
-import { Card } from '../parts';
-import { Download } from './Download';
+import { Card, Download } from '../parts';
 import { byDay } from './days';
 import { slipWords, untilWords } from './step-words';
 import styles from './van.module.css';
@@ -13,12 +12,12 @@ export function OrderOfWork({ job, result }: { job: Job; result: Result }) {
   const calendar = async () => {
     const made = await orderOfWorkCalendar(job, result, new Date());
     if (!made.ok) return made;
-    const name = jobFileName(job).replace(/\.json$/, '-order-of-work.ics');
+    const name = `${jobFileStem(job)}-order-of-work.ics`;
     return { ok: true as const, content: made.text, name, type: 'text/calendar' };
   };
   const paper = async () => ({
     ok: true as const,
-    name: jobFileName(job).replace(/\.json$/, '-checklist.pdf'),
+    name: `${jobFileStem(job)}-checklist.pdf`,
     content: new Uint8Array(await checklistPdf(job, result, await loadBrowserFonts())),
     type: 'application/pdf',
   });

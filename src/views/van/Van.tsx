@@ -1,6 +1,7 @@
 import { Tabs } from 'radix-ui';
 import { useSessionState } from '../../job';
 import { Problems } from '../findings';
+import { PartTabs } from '../parts';
 import { goTo, type VanPart } from '../place';
 import { Adhesive } from './Adhesive';
 import { Joints } from './Joints';
@@ -25,40 +26,35 @@ export function Van({ part }: { part: VanPart }) {
   const job = useSessionState((state) => state.solved);
   if (!result || !job) return <p>Working out what the job needs…</p>;
   return (
-    <Tabs.Root value={part} onValueChange={(chosen) => goTo({ name: 'van', part: chosen as VanPart })}>
+    <>
       <div className={styles.problems}>
         <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
       </div>
-      <Tabs.List className={styles.parts} aria-label="Parts of the plan">
-        {parts.map(([name, words]) => (
-          <Tabs.Trigger key={name} value={name} className={styles.part}>
-            {words}
-          </Tabs.Trigger>
-        ))}
-      </Tabs.List>
-      <Tabs.Content value="materials" tabIndex={-1} className={styles.van}>
-        <div className={styles.column}>
-          <Materials job={job} result={result} />
-          <Adhesive job={job} result={result} />
-          <Joints job={job} result={result} />
-        </div>
-        <div className={styles.column}>
-          <SuppliesForm />
-        </div>
-      </Tabs.Content>
-      <Tabs.Content value="work" tabIndex={-1} className={styles.van}>
-        <OrderOfWork job={job} result={result} />
-        <div className={styles.column}>
-          <ScheduleForm />
-        </div>
-      </Tabs.Content>
-      <Tabs.Content value="pieces" tabIndex={-1} className={styles.halves}>
-        <Pieces job={job} result={result} />
-        <div className={styles.column}>
-          <Sheets job={job} result={result} />
-          <Lengths job={job} result={result} />
-        </div>
-      </Tabs.Content>
-    </Tabs.Root>
+      <PartTabs label="Parts of the plan" parts={parts} value={part} onChoose={(part) => goTo({ name: 'van', part })}>
+        <Tabs.Content value="materials" tabIndex={-1} className={styles.van}>
+          <div className={styles.column}>
+            <Materials job={job} result={result} />
+            <Adhesive job={job} result={result} />
+            <Joints job={job} result={result} />
+          </div>
+          <div className={styles.column}>
+            <SuppliesForm />
+          </div>
+        </Tabs.Content>
+        <Tabs.Content value="work" tabIndex={-1} className={styles.van}>
+          <OrderOfWork job={job} result={result} />
+          <div className={styles.column}>
+            <ScheduleForm />
+          </div>
+        </Tabs.Content>
+        <Tabs.Content value="pieces" tabIndex={-1} className={styles.halves}>
+          <Pieces job={job} result={result} />
+          <div className={styles.column}>
+            <Sheets job={job} result={result} />
+            <Lengths job={job} result={result} />
+          </div>
+        </Tabs.Content>
+      </PartTabs>
+    </>
   );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { distanceToOutline, type Point, polygonArea } from '../../../../src/core/panel';
+import { crossings, distanceToOutline, type Point, polygonArea } from '../../../../src/core/panel';
 
 const square: Point[] = [
   [0, 0],
@@ -23,6 +23,15 @@ describe('polygonArea', () => {
     expect(polygonArea(square)).toBe(100);
     expect(polygonArea([...square].reverse())).toBe(-100);
     expect(polygonArea(notched)).toBe(88);
+  });
+});
+
+describe('crossings', () => {
+  it('are where the outline meets a level or an upright, none where it is missed', () => {
+    expect(crossings(square, 1, 4).sort((a, b) => a - b)).toEqual([0, 10]);
+    expect(crossings(notched, 1, 7).sort((a, b) => a - b)).toEqual([0, 4, 6, 10]);
+    expect(crossings(notched, 0, 5).sort((a, b) => a - b)).toEqual([0, 4]);
+    expect(crossings(square, 1, 12)).toEqual([]);
   });
 });
 

@@ -1,6 +1,7 @@
 import { useState } from 'react';
-import { download, useSession } from '../../job';
-import styles from './van.module.css';
+import { download } from '../../job';
+import styles from './parts.module.css';
+import { useMaking } from './useMaking';
 
 /** A file made when asked for, or the sentence that says why it cannot be. */
 export type FileMade =
@@ -15,28 +16,20 @@ interface DownloadProps {
 }
 
 /** A button that makes a file and hands it to the browser to save. */
-export function Download({ label, what, make }: DownloadProps) {
-  const { tell } = useSession();
-  const [making, setMaking] = useState(false);
+export function Download({ label, what, make: makeFile }: DownloadProps) {
+  const { making, make } = useMaking();
   const [refusal, setRefusal] = useState<string | null>(null);
-  const onClick = async () => {
-    setMaking(true);
+  const onClick = () => {
     setRefusal(null);
-    try {
-      const file = await make();
+    return make(what, async () => {
+      const file = await makeFile();
       if (file.ok) download(file.name, file.content, file.type);
       else setRefusal(file.message);
-    } catch (error) {
-      tell(
-        `The ${what} could not be made (${error instanceof Error ? error.message : String(error)}). The job is as it was; try again, with a connection if this is the first time.`,
-      );
-    } finally {
-      setMaking(false);
-    }
+    });
   };
   return (
     <span className={styles.download}>
-      <button type="button" disabled={making} onClick={onClick}>
+      <button type="button" disabled={making !== null} onClick={onClick}>
         {label}
       </button>
       <span role="status" className={styles.refusal}>
