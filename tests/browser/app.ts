@@ -42,6 +42,8 @@ export async function kept(page: Page): Promise<void> {
   await menu.click();
   await expect(page.getByText('Kept in this browser as you type.')).toBeVisible();
   await page.keyboard.press('Escape');
+  // Closing, the menu takes the focus back; what is typed before would go to it.
+  await expect(menu).toBeFocused();
 }
 
 export async function jobMenu(page: Page, item: string | RegExp): Promise<void> {

@@ -41,6 +41,7 @@ test('a page that is killed while it writes loses no keystroke', async ({ contex
   await kept(page);
   await field.focus();
   await page.keyboard.type('28 13/16', { delay: 80 });
+  await expect(field).toHaveValue('28 13/16');
   const session = await context.newCDPSession(page);
   const crashed = page.waitForEvent('crash');
   void session.send('Page.crash').catch(() => undefined);
