@@ -1,5 +1,5 @@
 export { adhesiveFigure } from './adhesiveFigure';
-export { alcovePicture } from './alcovePicture';
+export { alcoveFigure } from './alcoveFigure';
 export { type Figure, type FigureShape, type Look, type Paint, paints } from './figure';
 export { holeFigure } from './holeFigure';
 export { jointFigure } from './jointFigure';

@@ -1,6 +1,6 @@
 import { type Job, type PanelName, type Result, Z_95 } from '../../core';
 import { lengthsOf, type PanelDrawing, panelTitle } from '../drawing';
-import { alcovePicture } from '../figure';
+import { alcoveFigure } from '../figure';
 import { setFigure } from './drawFigure';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
@@ -23,7 +23,7 @@ export function coverPages(pack: Pack, job: Job, result: Result, drawings: Panel
     'Job pack: survey record, cut cards, materials, order of work and full-size templates',
   );
   problems(flow, result, job);
-  setFigure(flow, () => alcovePicture(job, result), result.problems.length === 0 ? PICTURE : SMALL_PICTURE, 0);
+  setFigure(flow, () => alcoveFigure(job, result), result.problems.length === 0 ? PICTURE : SMALL_PICTURE, 0);
   panelTable(flow, result, job, drawings);
   return contentsList(flow, pack, entries);
 }

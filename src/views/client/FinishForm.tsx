@@ -1,6 +1,6 @@
 import type { Finish } from '../../core';
 import { type FieldPath, useDraft, useSession, valueAt } from '../../job';
-import { ChoiceField, NumberField } from '../parts';
+import { ChoiceField, NumberField, Tick } from '../parts';
 import { ColourField } from './ColourField';
 import styles from './client.module.css';
 import { finishes, lookWords, nameOfFinish } from './finishes';
@@ -32,7 +32,10 @@ export function FinishForm({ path, title }: { path: FieldPath; title: string }) 
             onClick={() => choose(path, each)}
           >
             <Swatch finish={each} />
-            <span>{name}</span>
+            <span>
+              {name === held && <Tick />}
+              {name}
+            </span>
           </button>
         ))}
       </fieldset>

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { type FieldPath, useDraft, useSession } from '../../job';
-import { Card, ChoiceField, NumberField } from '../parts';
+import { Card, ChoiceField, Cross, NumberField } from '../parts';
 import styles from './client.module.css';
 
 const CURRENCIES = [
@@ -98,7 +98,7 @@ export function PriceForm() {
               )
             }
           >
-            ✕
+            <Cross />
           </button>
         </div>
       ))}
@@ -196,7 +196,7 @@ function Others() {
               )
             }
           >
-            ✕
+            <Cross />
           </button>
         </div>
       ))}

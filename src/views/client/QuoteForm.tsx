@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { useDraft, useSession } from '../../job';
-import { Card, NumberField } from '../parts';
+import { Card, Cross, NumberField } from '../parts';
 import styles from './client.module.css';
 
 /** Whom the quote is for, how long it holds, what it leaves out. */
@@ -73,7 +73,7 @@ export function QuoteForm() {
                 )
               }
             >
-              ✕
+              <Cross />
             </button>
           </li>
         ))}

@@ -1,5 +1,5 @@
 import { scaleGradient } from '../../scene';
-import type { Lengths } from '../parts';
+import { ArrowLeft, ArrowRight, type Lengths } from '../parts';
 import styles from './heat.module.css';
 
 interface LegendProps {
@@ -23,8 +23,12 @@ export function Legend({ range, step, lengths }: LegendProps) {
       aria-label={`Scale: ${lengths.fine(range)} either way, a line each ${lengths.fine(step)}; hatched where assumed, or where the ± is wider than a step`}
     >
       <div className={styles.ends} aria-hidden="true">
-        <span>← away from the room</span>
-        <span>into the room →</span>
+        <span>
+          <ArrowLeft /> away from the room
+        </span>
+        <span>
+          into the room <ArrowRight />
+        </span>
       </div>
       <div className={styles.colours} style={{ background: scaleGradient('to right') }} />
       <ol className={styles.ticks} aria-hidden="true">

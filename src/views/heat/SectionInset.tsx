@@ -73,11 +73,11 @@ export function SectionInset({ section, profile, range, against, description, le
         textAnchor={isUpright ? 'end' : 'middle'}
         className={styles.caption}
       >
-        {isUpright ? 'into the room →' : 'into the room ↓'}
+        into the room
       </text>
       {isUpright && (
         <text x={6} y={height - 8} className={styles.caption}>
-          ← away
+          away
         </text>
       )}
     </svg>

@@ -1,7 +1,7 @@
 import { DropdownMenu } from 'radix-ui';
 import { useRef, useState } from 'react';
 import type { JobSummary } from '../../job';
-import { MenuContent, MenuItem } from '../parts';
+import { ChevronDown, MenuContent, MenuItem } from '../parts';
 import styles from './jobs.module.css';
 import { contentsOf, moment } from './words';
 
@@ -53,7 +53,7 @@ export function JobRow({ job, inHand, onOpen, onRename, onCopy, onSave, onDelete
         </button>
         <DropdownMenu.Root modal={false}>
           <DropdownMenu.Trigger>
-            More<span className="unseen"> for {job.name}</span> <span aria-hidden="true">▾</span>
+            More<span className="unseen"> for {job.name}</span> <ChevronDown />
           </DropdownMenu.Trigger>
           <MenuContent
             onCloseAutoFocus={(event) => {

@@ -1,6 +1,6 @@
 import { DropdownMenu } from 'radix-ui';
 import { blankJob, demos, useSession } from '../../job';
-import { MenuContent, MenuItem } from '../parts';
+import { ChevronDown, MenuContent, MenuItem } from '../parts';
 import { goTo } from '../place';
 import styles from './jobs.module.css';
 
@@ -18,7 +18,7 @@ export function NewJob() {
       </button>
       <DropdownMenu.Root modal={false}>
         <DropdownMenu.Trigger>
-          Look at a demo <span aria-hidden="true">▾</span>
+          Look at a demo <ChevronDown />
         </DropdownMenu.Trigger>
         <MenuContent>
           {demos.map(({ name, job }) => (

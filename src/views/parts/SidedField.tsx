@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import type { FieldPath } from '../../job';
+import { Swap } from './icons';
 import { moveOn } from './moveOn';
 import styles from './parts.module.css';
 import { useEntry, withoutMinus } from './useEntry';
@@ -48,7 +49,7 @@ export function SidedField({ path, label, sides }: SidedFieldProps) {
         </span>
         <button type="button" className={styles.side} aria-label={`${here}; change to ${there}`} onClick={onTurn}>
           <span id={`${id}-side`}>{here}</span>
-          <span aria-hidden="true">⇄</span>
+          <Swap />
         </button>
       </span>
       {fault !== null && (

@@ -2,7 +2,26 @@ export { Callout, type Weight } from './Callout';
 export { Card } from './Card';
 export { ChoiceField, type ChoiceFieldProps } from './ChoiceField';
 export { Download, type FileMade } from './Download';
-export { ChevronDown, Cross, Minus, More, Plus, Redo, Swap, Tick, Undo } from './icons';
+export {
+  ArrowLeft,
+  ArrowRight,
+  Attention,
+  ChevronDown,
+  ChevronRight,
+  ChevronUp,
+  Cross,
+  Keyboard,
+  Minus,
+  More,
+  Plus,
+  Redo,
+  Rubout,
+  Swap,
+  Tick,
+  Undo,
+  Warning,
+  Wave,
+} from './icons';
 export { loadedSoon } from './loadedSoon';
 export { MenuContent, MenuItem } from './Menu';
 export { NumberField } from './NumberField';

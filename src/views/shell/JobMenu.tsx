@@ -1,7 +1,7 @@
 import { DropdownMenu } from 'radix-ui';
 import { useRef } from 'react';
 import { blankJob, demos, download, jobFileName, jobText, usable, useSession, useSessionState } from '../../job';
-import { MenuContent, MenuItem } from '../parts';
+import { ChevronDown, MenuContent, MenuItem } from '../parts';
 import { goTo } from '../place';
 import styles from './shell.module.css';
 
@@ -58,7 +58,7 @@ export function JobMenu() {
       />
       <DropdownMenu.Root modal={false}>
         <DropdownMenu.Trigger className={styles.menuButton}>
-          Job <span aria-hidden="true">▾</span>
+          Job <ChevronDown />
         </DropdownMenu.Trigger>
         <MenuContent>
           <MenuItem onSelect={() => goTo({ name: 'jobs' })}>All jobs</MenuItem>

@@ -1,6 +1,6 @@
 import type { DisplayUnit } from '../../core';
 import { useDraft, useHistory, useSession, useSessionState } from '../../job';
-import { Segments } from '../parts';
+import { Redo, Segments, Undo } from '../parts';
 import { JobMenu } from './JobMenu';
 import { Mark } from './Mark';
 import { Places } from './Places';
@@ -38,11 +38,11 @@ export function TopBar() {
       <Places />
       <div className={styles.tools}>
         <button type="button" aria-label="Undo" disabled={elsewhere || past === 0} onClick={undo}>
-          <span aria-hidden="true">↶</span>
+          <Undo />
           <span className={styles.word}>Undo</span>
         </button>
         <button type="button" aria-label="Redo" disabled={elsewhere || future === 0} onClick={redo}>
-          <span aria-hidden="true">↷</span>
+          <Redo />
           <span className={styles.word}>Redo</span>
         </button>
         <Segments label="Units" value={unit} choices={units} onChoose={(chosen) => choose(['display'], chosen)} />

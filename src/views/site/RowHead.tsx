@@ -1,3 +1,4 @@
+import { Cross } from '../parts';
 import rows from './rows.module.css';
 
 /** Name of a fixture or stud with what removes it. */
@@ -6,7 +7,7 @@ export function RowHead({ name, onRemove }: { name: string; onRemove: () => void
     <div className={rows.foot}>
       <p className={rows.fixtureName}>{name}</p>
       <button type="button" className={rows.more} aria-label={`Remove ${name}`} onClick={onRemove}>
-        <span aria-hidden="true">✕</span>
+        <Cross />
       </button>
     </div>
   );

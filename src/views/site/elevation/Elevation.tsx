@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { WallName } from '../../../core';
-import { Card, Segments, Switch, useLengths } from '../../parts';
+import { Attention, Card, ChevronRight, Cross, Segments, Switch, useLengths } from '../../parts';
 import { kindWords } from '../readings';
 import { type PlaceState, type SurveyPlace, useEntryState, useSurvey, whereWords } from '../survey';
 import { Bow } from './Bow';
@@ -133,9 +133,10 @@ export function Elevation({ picked, onPick }: ElevationProps) {
                       onClick={() => entry.getState().open(place)}
                     >
                       <span className={styles.tagFace}>
-                        {sign}
+                        {sign === 're-measure' && <Cross />}
+                        {sign === 'unfinished' && <Attention />}
                         {words.bow !== 0 && <Bow hollow={words.bow > 0} />}
-                        <span className={styles.tagText}>{words.short || (isBest ? '▸' : '+')}</span>
+                        <span className={styles.tagText}>{words.short || (isBest ? <ChevronRight /> : '+')}</span>
                       </span>
                     </button>
                   );

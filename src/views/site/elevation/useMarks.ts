@@ -13,8 +13,8 @@ export interface Mark {
   drawn: Drawn;
   state: PlaceState;
   words: TagWords;
-  /** before the words where something is to be done */
-  sign: string;
+  /** what is to be done, shown as a sign before the words */
+  sign: 're-measure' | 'unfinished' | null;
   /** of its tag */
   width: number;
   from: Point;
@@ -24,6 +24,7 @@ export interface Mark {
 
 const CHARACTER = 8.7;
 const BOW = 16;
+const SIGN = 16;
 const PADDING = 12;
 const WIDEST = 116;
 
@@ -41,9 +42,9 @@ export function useMarks(places: readonly SurveyPlace[], frame: Frame | null, pa
       if (!drawn) return [];
       const state = stateOf(place, settled?.result.adjustment, isUnfinished);
       const words = tagWords(place, lengths);
-      const sign = state === 're-measure' ? '✕ ' : state === 'unfinished' ? '! ' : '';
+      const sign = state === 're-measure' || state === 'unfinished' ? state : null;
       const at = ({ wall, at: station, height }: Drawn['from']) => paper.at(frame.point(wall, station, height));
-      const text = CHARACTER * (sign.length + words.short.length) + (words.bow === 0 ? 0 : BOW) + PADDING;
+      const text = (sign === null ? 0 : SIGN) + CHARACTER * words.short.length + (words.bow === 0 ? 0 : BOW) + PADDING;
       return [
         {
           place,

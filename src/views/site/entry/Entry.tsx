@@ -1,6 +1,6 @@
 import { type ClipboardEvent, type KeyboardEvent, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { useDraft } from '../../../job';
-import { Segments, useLengths } from '../../parts';
+import { Cross, Keyboard, Segments, useLengths } from '../../parts';
 import { kindWords, WaitingLine } from '../readings';
 import { type Active, fieldsOf, useEntryState, useSurvey, whereWords } from '../survey';
 import styles from './entry.module.css';
@@ -107,10 +107,10 @@ function Sheet({ active, input }: SheetProps) {
             requestAnimationFrame(() => input.current?.focus());
           }}
         >
-          <span aria-hidden="true">⌨</span>
+          <Keyboard />
         </button>
         <button type="button" className={styles.tool} aria-label="Close the entry" onClick={leave}>
-          <span aria-hidden="true">✕</span>
+          <Cross />
         </button>
       </header>
       {fields.length > 1 && <Fields active={active} fields={fields} />}

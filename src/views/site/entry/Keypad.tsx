@@ -1,4 +1,5 @@
 import type { DisplayUnit } from '../../../core';
+import { ChevronRight, Rubout } from '../../parts';
 import styles from './entry.module.css';
 import { fractionOf, type Key } from './press';
 
@@ -45,7 +46,7 @@ export function Keypad({ unit, text, onKey, onSkip, onNext }: KeypadProps) {
           0
         </button>
         <button type="button" className={styles.edit} aria-label="Take back the last key" onClick={() => onKey('back')}>
-          <span aria-hidden="true">⌫</span>
+          <Rubout />
         </button>
       </div>
       {unit === 'in' && (
@@ -92,7 +93,7 @@ export function Keypad({ unit, text, onKey, onSkip, onNext }: KeypadProps) {
           Skip
         </button>
         <button type="button" className={styles.next} onClick={onNext}>
-          Next <span aria-hidden="true">▸</span>
+          Next <ChevronRight />
         </button>
       </div>
     </fieldset>

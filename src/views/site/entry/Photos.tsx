@@ -1,5 +1,6 @@
 import { useEffect, useId, useState } from 'react';
 import { type DraftReading, useDraft, useSession } from '../../../job';
+import { Cross } from '../../parts';
 import styles from './entry.module.css';
 
 /** The photos of a reading: taken, looked at, taken off again. */
@@ -51,7 +52,7 @@ export function Photos({ reading }: { reading: DraftReading }) {
             aria-label={`Take photo ${i + 1} off`}
             onClick={() => choose((had) => had.filter((each) => each !== name))}
           >
-            <span aria-hidden="true">✕</span>
+            <Cross />
           </button>
         </figure>
       ))}

@@ -1,5 +1,5 @@
 import { type DraftReadingOf, useSession } from '../../../job';
-import { NumberField, SidedField } from '../../parts';
+import { Cross, NumberField, SidedField } from '../../parts';
 import styles from '../rows.module.css';
 import { OutcomeLine } from './OutcomeLine';
 
@@ -31,7 +31,7 @@ export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>
               disabled={gaps.length <= 2}
               onClick={() => removeGap(reading.id, i)}
             >
-              <span aria-hidden="true">✕</span>
+              <Cross />
             </button>
           </li>
         ))}

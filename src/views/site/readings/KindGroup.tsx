@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { ReadingKind } from '../../../core';
 import { type DraftReading, useSessionState } from '../../../job';
+import { ChevronDown, ChevronRight } from '../../parts';
 import styles from '../lists.module.css';
 import { kindWords } from './kinds';
 import { ReadingRow } from './ReadingRow';
@@ -47,7 +48,7 @@ export function KindGroup({ kind, readings, open, onOpen, onAdd }: KindGroupProp
             onClick={() => onOpen(!open)}
           >
             <span aria-hidden="true" className={styles.foldSign}>
-              {open ? '▾' : '▸'}
+              {open ? <ChevronDown /> : <ChevronRight />}
             </span>
             <span>{name}</span>
             <span className={styles.count} data-doubted={doubted > 0 || undefined}>

@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react';
 import { type SetAside, useSessionState } from '../../../job';
-import { useLengths, type Weight } from '../../parts';
+import { Attention, Cross, Minus, Tick, useLengths, type Weight } from '../../parts';
 import styles from '../rows.module.css';
 import { kindWords } from './kinds';
 import { outcomeOf } from './outcome';
 
-const sign: Record<Weight, string> = { bad: '✕', warn: '!', good: '✓', plain: '–' };
+const signs: Record<Weight, () => ReactNode> = { bad: Cross, warn: Attention, good: Tick, plain: Minus };
 
 /**
  * What the adjustment found about a reading or one gap of a hung line.
@@ -42,10 +42,11 @@ export function WaitingLine({ list, id }: { list: SetAside['list']; id: string }
 }
 
 function Line({ id, weight, children }: { id: string | null; weight: Weight; children: ReactNode }) {
+  const Sign = signs[weight];
   return (
     <p className={styles.outcome} data-weight={weight}>
       <span className={styles.outcomeSign} aria-hidden="true">
-        {sign[weight]}
+        <Sign />
       </span>
       <span>
         {id !== null && <span className={styles.id}>{id}: </span>}

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { type DraftReading, useSessionState } from '../../../job';
+import { ChevronUp, More } from '../../parts';
 import styles from '../rows.module.css';
 import { GapTable } from './GapTable';
 import { OutcomeLine, WaitingLine } from './OutcomeLine';
@@ -37,7 +38,7 @@ export function ReadingRow({ reading }: { reading: DraftReading }) {
           onClick={() => setOpen(!open)}
         >
           <span className="unseen">{`More for ${reading.id}`}</span>
-          <span aria-hidden="true">{open ? '▴' : '⋯'}</span>
+          {open ? <ChevronUp /> : <More />}
         </button>
       </div>
       <RepeatWords reading={reading} />

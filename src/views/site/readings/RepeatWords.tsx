@@ -1,6 +1,6 @@
 import { takenValue } from '../../../core';
 import { type DraftReading, useSession } from '../../../job';
-import { useLengths } from '../../parts';
+import { Cross, useLengths } from '../../parts';
 import styles from '../rows.module.css';
 
 /** What the values of a reading that was taken more than once come to, and each further one to drop. */
@@ -21,7 +21,7 @@ export function RepeatWords({ reading }: { reading: DraftReading }) {
           // biome-ignore lint/suspicious/noArrayIndexKey: a repeat has no other name than its place
           <li key={i}>
             <button type="button" onClick={() => removeRepeat(reading.id, i)}>
-              {words(value)} <span aria-hidden="true">✕</span>
+              {words(value)} <Cross />
               <span className="unseen">: drop it</span>
             </button>
           </li>

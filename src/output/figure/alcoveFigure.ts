@@ -16,7 +16,7 @@ import { around, type Figure, type FigureShape, type Look } from './figure';
  * The lined alcove in one-point perspective, seen from in front and a little to the side of the dry wall: walls, panels
  * with their holes, trim, shelves, tub or base. Walls are drawn through their corners: a bow is less than a line's width.
  */
-export function alcovePicture(job: Job, result: Result): Figure {
+export function alcoveFigure(job: Job, result: Result): Figure {
   const { walls, panels, pieces, rim, front } = result;
   const off = job.fit.bed + job.fit.thickness;
   const { back, side, rim: rimAt } = surfacesOf(result);
