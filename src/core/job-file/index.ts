@@ -29,5 +29,6 @@ export {
   type Station,
   type WallName,
 } from './reading';
+export { type Scan, type ScanGrid, type ScannedEdge, type ScanSurface, scan } from './scan';
 export type { Shelf } from './shelf';
 export type { Trim } from './trim';

@@ -8,6 +8,7 @@ import { legs } from './leg';
 import { prices } from './prices';
 import { quote } from './quote';
 import { reading } from './reading';
+import { scan } from './scan';
 import { schedule } from './schedule';
 import { shelf } from './shelf';
 import { supplies } from './supplies';
@@ -178,6 +179,8 @@ export const jobSchema = z.strictObject({
   priors: priors.prefault({}),
   rim: rim.prefault({}),
   readings: z.array(reading).max(2000).check(distinctIds('readings')),
+  /** what scanners saw: readings of thousands of cells, so in a list of their own */
+  scans: z.array(scan).max(8).check(distinctIds('scans')).default([]),
   fixtures: z.array(fixture).max(100).check(distinctIds('fixtures')).default([]),
   /** what is known to stand behind the walls */
   studs: z.array(stud).max(100).check(distinctIds('studs')).default([]),

@@ -90,6 +90,26 @@ export const completeJob = (): JobInput => ({
     },
     { id: 'bar', kind: 'grab-bar', wall: 'back', aboveRim: 360, fromPlumbLine: -240, hole: 20, takenAt: 'face' },
   ],
+  scans: [
+    {
+      id: 'scan 1',
+      kind: 'scan',
+      source: 'bath.ply',
+      note: 'with the curtain tied up',
+      off: false,
+      points: 912,
+      scaleSd: 1,
+      tiltSd: 4,
+      biasSd: 0.4,
+      surfaces: {
+        back: { from: [-100, -500], size: 50, columns: 2, value: [0.4, null], sd: [0.2, null] },
+        left: { from: [-100, -500], size: 50, columns: 2, value: [-751.2, null], sd: [0.2, null] },
+        right: { from: [-100, -500], size: 50, columns: 2, value: [752, null], sd: [0.2, null] },
+        rim: { from: [-100, -500], size: 50, columns: 2, value: [-749, null], sd: [0.2, null] },
+      },
+      front: { left: [{ height: -300, value: 761, sd: 1.5 }], right: [{ height: -300, value: 758, sd: 1.5 }] },
+    },
+  ],
   studs: [{ id: 's1', wall: 'right', at: 406, width: 45 }],
   fit: {
     wetWall: 'left',

@@ -51,6 +51,27 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
   [['fixtures', 0, 'fromBack'], 0, 3000, ' mm'],
   [['fixtures', 0, 'hole'], 4, 400, ' mm'],
   [['fixtures', 1, 'fromPlumbLine'], -3000, 3000, ' mm'],
+  [['scans', 0, 'scaleSd'], 1e-6, 200, ''],
+  [['scans', 0, 'tiltSd'], 1e-6, 200, ''],
+  [['scans', 0, 'biasSd'], 1e-6, 50, ''],
+  ...['back', 'left', 'right', 'rim'].flatMap((surface): [Path, number, number, string][] => {
+    const grid: Path = ['scans', 0, 'surfaces', surface];
+    return [
+      [[...grid, 'from', 0], -6000, 6000, ' mm'],
+      [[...grid, 'from', 1], -6000, 6000, ' mm'],
+      [[...grid, 'size'], 10, 300, ' mm'],
+      [[...grid, 'value', 0], -10_000, 10_000, ' mm'],
+      [[...grid, 'sd', 0], 1e-6, 100, ''],
+    ];
+  }),
+  ...['left', 'right'].flatMap((side): [Path, number, number, string][] => {
+    const edge: Path = ['scans', 0, 'front', side, 0];
+    return [
+      [[...edge, 'height'], -3000, 3000, ' mm'],
+      [[...edge, 'value'], 0, 6000, ' mm'],
+      [[...edge, 'sd'], 1e-6, 100, ''],
+    ];
+  }),
   [['studs', 0, 'at'], -3000, 3000, ' mm'],
   [['studs', 0, 'width'], 10, 300, ' mm'],
   [['fit', 'thickness'], 0.5, 50, ' mm'],
@@ -193,6 +214,8 @@ const TOGETHER = [
   'rim.apron[0][1]',
   'rim.apron[1][1]',
   'version',
+  'scans[0].points',
+  ...['back', 'left', 'right', 'rim'].map((surface) => `scans[0].surfaces.${surface}.columns`),
   'readings[5].alongBack',
   'readings[5].alongSide',
   'readings[5].value',
@@ -230,6 +253,7 @@ describe('job schema', () => {
         priors: { plumb: 8, square: 10, twist: 4, bow: 4, rimLevel: 5, frontPlumb: 8 },
         rim: { kind: 'tub', width: 760, apronHeight: 500, profile: [], apron: [], contourSd: 1 },
         fixtures: [],
+        scans: [],
         studs: [],
         fit: {
           wetWall: 'right',
@@ -372,7 +396,7 @@ describe('job schema', () => {
       const wrong = typeof value === 'string' ? 5 : 'five';
       const expected: Record<string, string> = {
         number: 'must be (a number|1|one of 1, 2); found "five"',
-        string: 'must be (a text in quotes|one of ".*|"nookwright-job"); found 5',
+        string: 'must be (a text in quotes|one of ".*|"nookwright-job"|"scan"); found 5',
         boolean: 'must be true or false; found "five"',
         object: `must be a ${Array.isArray(value) ? 'list in \\[ \\]' : 'group in { }'}; found "five"`,
       };

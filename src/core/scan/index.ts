@@ -1,0 +1,4 @@
+export { type PointCloud, pointCount } from './cloud';
+export { LABEL, LABEL_NAMES, type LabelName } from './labels';
+export { frameAt, moved, type RigidFrame, withOrigin } from './rigidFrame';
+export type { NotSegmented, Segmented, SegmentOptions, SegmentQuality } from './segmented';
