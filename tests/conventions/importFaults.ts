@@ -13,10 +13,11 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
   core: [],
   milp: ['core'],
   output: ['core'],
-  job: ['core', 'milp'],
+  scan: ['core'],
+  job: ['core', 'milp', 'scan'],
   scene: ['core'],
   cli: ['core', 'milp', 'output'],
-  views: ['core', 'job', 'output', 'scene'],
+  views: ['core', 'job', 'output', 'scan', 'scene'],
 };
 
 /** The packages that the model stands on. It draws nothing, keeps nothing and runs anywhere. */

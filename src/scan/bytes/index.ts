@@ -1,0 +1,4 @@
+export { decimalAt } from './decimal';
+export { numbersIn, type Separator } from './fields';
+export { eachLine } from './lines';
+export { blocksOf, bytesOf, type ReadingWatch, type ScanFile } from './source';

@@ -1,0 +1,1 @@
+export { readGltf } from './read-gltf';

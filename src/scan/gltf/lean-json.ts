@@ -1,0 +1,78 @@
+import { ScanFault } from '../fault';
+import type { ScanLimits } from '../limits';
+
+/** The parts of a glTF file's JSON (Khronos glTF 2.0) that are looked at before it is read. */
+interface GltfJson {
+  asset?: unknown;
+  accessors?: { count?: number }[];
+  meshes?: { primitives?: { attributes?: Record<string, number>; [key: string]: unknown }[] }[];
+  nodes?: { children?: number[] }[];
+  [key: string]: unknown;
+}
+
+/** What a scan's shape does not need, and what would only take memory. */
+const passedOver = ['animations', 'cameras', 'images', 'materials', 'samplers', 'skins', 'textures'];
+
+/** The JSON with what makes the shape alone: positions and faces. Refuses what could not be read to an end. */
+export function leanJson(name: string, json: GltfJson, limits: ScanLimits): GltfJson {
+  if (typeof json !== 'object' || json === null || !json.asset) {
+    throw new ScanFault(`${name} is no glTF file: it does not say which version it is. Save the scan again as GLB.`);
+  }
+  const draco = [json.extensionsRequired, json.extensionsUsed].some(
+    (list) => Array.isArray(list) && list.includes('KHR_draco_mesh_compression'),
+  );
+  if (draco) {
+    throw new ScanFault(
+      `${name} is compressed with Draco, which is not read here. Save it as GLB without compression, or as PLY.`,
+    );
+  }
+  const most = 3 * limits.triangles;
+  const large = (json.accessors ?? []).find(({ count = 0 }) => !(count <= most));
+  if (large) {
+    throw new ScanFault(
+      `${name} claims ${String(large.count)} values in one list, more than the ${most.toLocaleString('en')} that can be held here. Save the scan as points (PLY).`,
+    );
+  }
+  if (hasLoop(json.nodes ?? [])) {
+    throw new ScanFault(`${name} is damaged: its parts contain each other. Save the scan again.`);
+  }
+  const lean: GltfJson = { ...json };
+  for (const key of passedOver) delete lean[key];
+  lean.nodes = json.nodes?.map((node) => without(node, ['skin', 'camera', 'extensions']));
+  lean.meshes = json.meshes?.map((mesh) => ({
+    primitives: (mesh.primitives ?? []).map(({ attributes, indices, mode }) => ({
+      attributes: { ...(attributes?.POSITION !== undefined && { POSITION: attributes.POSITION }) },
+      ...(indices !== undefined && { indices }),
+      ...(mode !== undefined && { mode }),
+    })),
+  }));
+  const read = ['KHR_mesh_quantization', 'EXT_meshopt_compression'];
+  for (const key of ['extensionsRequired', 'extensionsUsed']) {
+    const list = json[key];
+    if (Array.isArray(list)) lean[key] = list.filter((extension) => read.includes(extension));
+  }
+  delete lean.extensions;
+  return lean;
+}
+
+const without = <T extends object>(object: T, keys: readonly string[]): T =>
+  Object.fromEntries(Object.entries(object).filter(([key]) => !keys.includes(key))) as T;
+
+/** True where a node has two parents or is its own descendant. */
+function hasLoop(nodes: readonly { children?: number[] }[]): boolean {
+  const parent = new Map<number, number>();
+  for (const [at, { children = [] }] of nodes.entries()) {
+    for (const child of children) {
+      if (parent.has(child)) return true;
+      parent.set(child, at);
+    }
+  }
+  return nodes.some((_, start) => {
+    let node = parent.get(start);
+    for (let steps = 0; node !== undefined; steps++) {
+      if (steps > nodes.length) return true;
+      node = parent.get(node);
+    }
+    return false;
+  });
+}

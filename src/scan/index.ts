@@ -1,0 +1,6 @@
+export type { ReadingWatch, ScanFile } from './bytes';
+export { type Extent, extentOf, guessUnit, guessUp, type ScanUnit, sizeOf, unitMillimetres } from './guess';
+export { fewestPoints, type ScanLimits, scanLimits } from './limits';
+export type { RawScan, TableLayout, TableReading, TableSeparator, Up } from './raw-scan';
+export { type ReadingOptions, readScan, type ScanRead } from './read-scan';
+export { toCloud } from './to-cloud';

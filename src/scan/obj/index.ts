@@ -1,0 +1,1 @@
+export { readObj } from './read-obj';

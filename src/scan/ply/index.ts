@@ -1,0 +1,1 @@
+export { readPly } from './read-ply';

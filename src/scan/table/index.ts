@@ -1,0 +1,1 @@
+export { readTable } from './read-table';
