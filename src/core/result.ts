@@ -1,5 +1,6 @@
 import type { AdjustmentReport } from './adjust';
 import type { Advice } from './advice';
+import type { GettingIn } from './carry';
 import type { FrontReport } from './diagnose';
 import type { DryFit } from './dry-fit';
 import type { Side, WallName } from './job-file';
@@ -27,6 +28,8 @@ export interface Result {
   /** what trim is cut from which stock length; there once `planStock` has been asked, which takes a solver and a while */
   stock?: StockPlan;
   materials: Materials;
+  /** how sheets and panels get to the alcove and to their walls */
+  gettingIn: GettingIn;
   sequence: SequenceStep[];
   problems: Problem[];
   /** what does not keep the job from being built */

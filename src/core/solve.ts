@@ -2,6 +2,7 @@ import { adjust } from './adjust';
 import { adjustmentReport } from './adjustmentReport';
 import { adviceFor } from './advice';
 import { restrained } from './alcove';
+import { gettingIn } from './carry';
 import { diagnose } from './diagnose';
 import { fitPieces } from './fitPieces';
 import type { Job, WallName } from './job-file';
@@ -34,6 +35,8 @@ export function solve(job: Job): Result {
   problems.push(...pieceProblems);
   const bought = materialsFor(alcove, job, { panels, ...pieces, layout });
   problems.push(...bought.problems);
+  const carried = gettingIn(alcove, adjustment.covariance, job, panels);
+  problems.push(...carried.problems);
   const report = adjustmentReport(adjustment, job);
   return {
     format: 'nookwright-result',
@@ -44,6 +47,7 @@ export function solve(job: Job): Result {
     pieces,
     layout,
     materials: bought.materials,
+    gettingIn: carried.gettingIn,
     sequence: sequenceFor(job, {
       panels,
       materials: bought.materials,

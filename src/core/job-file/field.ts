@@ -4,7 +4,7 @@ const atMost = (most: number, unit: string) =>
   z.number().max(most, { error: ({ input }) => `must be at most ${most}${unit}; found ${input}` });
 
 /** Finite number from `least` to `most`, both in the unit that messages name. */
-const between = (least: number, most: number, unit: string) =>
+export const between = (least: number, most: number, unit: string) =>
   atMost(most, unit).min(least, { error: ({ input }) => `must be at least ${least}${unit}; found ${input}` });
 
 /** Finite number of millimetres within a plausible range. */

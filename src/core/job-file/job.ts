@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { carrying } from './carrying';
 import { choice } from './choice';
 import { cutting } from './cutting';
 import { distinctIds } from './distinctIds';
@@ -191,6 +192,7 @@ export const jobSchema = z.strictObject({
   shelves: z.array(shelf).max(20).check(distinctIds('shelves')).default([]),
   cutting: cutting.prefault({}),
   supplies: supplies.prefault({}),
+  carrying: carrying.prefault({}),
   schedule: schedule.prefault({}),
   finish: finish.prefault({}),
   /** other ways to finish, to be compared with the job as it stands */
@@ -217,5 +219,6 @@ export type Instruments = Job['instruments'];
 export type Sheet = Job['sheets']['back'];
 export type Cutting = Job['cutting'];
 export type Supplies = Job['supplies'];
+export type Carrying = Job['carrying'];
 export type Schedule = Job['schedule'];
 export type Tolerances = Job['tolerances'];

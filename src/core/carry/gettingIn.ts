@@ -1,0 +1,29 @@
+import type { Matrix } from 'ml-matrix';
+import type { Alcove } from '../alcove';
+import type { Job } from '../job-file';
+import type { Panel, PanelName, Problem } from '../panel';
+import { backWayIn } from './backWayIn';
+import { carriedSheets } from './carriedSheets';
+import type { GettingIn } from './report';
+import { sideWayIn } from './sideWayIn';
+
+/**
+ * How every sheet and panel gets to the alcove, and every panel, in the order of setting (back, dry side, wet wall), to
+ * its wall; and which cannot.
+ */
+export function gettingIn(
+  alcove: Alcove,
+  covariance: Matrix,
+  job: Job,
+  panels: Record<PanelName, Panel>,
+): { gettingIn: GettingIn; problems: Problem[] } {
+  const last = job.fit.wetWall === 'left' ? 'left' : 'right';
+  const set = (side: 'left' | 'right') =>
+    sideWayIn(alcove, covariance, job, panels[side], side, side === last ? job.fit.bed + job.fit.thickness : 0);
+  const [back, left, right] = [backWayIn(alcove, covariance, job, panels.back), set('left'), set('right')];
+  const { carried, problems } = carriedSheets(job, panels);
+  return {
+    gettingIn: { panels: { back: back.way, left: left.way, right: right.way }, carried },
+    problems: [...back.problems, ...left.problems, ...right.problems, ...problems],
+  };
+}
