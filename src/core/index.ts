@@ -9,7 +9,7 @@ export type {
   Suspect,
 } from './adjust';
 export type { Advice } from './advice';
-export { type Carried, type GettingIn, movePoint, type Passage, type Pose, type WayIn } from './carry';
+export { type Carried, type GettingIn, movePoint, type Passage, type Pose, placeWords, type WayIn } from './carry';
 export { applyChoice, type Hiding, type HidingPair, hidingOf, hidingPairs } from './choice';
 export type {
   CornerReport,
@@ -45,7 +45,14 @@ export {
 } from './layout';
 export { splitContour } from './leg';
 export * from './length';
-export { type AdhesiveLayout, CARTRIDGES, type Joint, type MaterialLine, type Materials } from './materials';
+export {
+  type AdhesiveLayout,
+  CARTRIDGES,
+  type Joint,
+  type JointMovement,
+  type MaterialLine,
+  type Materials,
+} from './materials';
 export {
   type CutMethod,
   crossings,

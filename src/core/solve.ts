@@ -51,6 +51,7 @@ export function solve(job: Job): Result {
     sequence: sequenceFor(job, {
       panels,
       materials: bought.materials,
+      gettingIn: carried.gettingIn,
       legs: pieces.legs.map(labelled),
       trim: pieces.trim.map(labelled),
       shelves: pieces.shelves.map(labelled),

@@ -51,6 +51,8 @@ export {
   jointRuns,
   jointWidthAlong,
   judgementWords,
+  movementBasis,
+  movementUse,
   offcutWords,
   pieceTitle,
   placedWords,

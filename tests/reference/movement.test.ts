@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { movement, widthForMovement } from '../../src/core/materials';
+import { moistureMovement, movement, movementBeside, moving, widthForMovement } from '../../src/core/materials';
 
 const INCH = 25.4;
 
@@ -38,4 +38,73 @@ describe('movement of a sheet against gypsum board', () => {
     }
   });
   it('is none where both grow alike', () => expect(movement(2000, 16e-6, 30)).toBeCloseTo(0, 9));
+});
+
+/** Gypsum board: 7.2e-6 per % RH (GA-235; from memory). */
+describe('movement with moisture', () => {
+  it('is the difference to the board behind', () => {
+    expect(moistureMovement(1000, 0, 50)).toBeCloseTo(7.2e-6 * 1000 * 50, 12);
+    expect(moistureMovement(1000, 7.2e-6, 50)).toBeCloseTo(0, 12);
+  });
+});
+
+describe('movement beside a sheet whose coefficients are known as ranges', () => {
+  // acrylic 68 to 75, 20 K, no change of moisture
+  it('moves least and most at the ends of the range', () => {
+    const acrylic = { expansion: 68, expansionMost: 75, swing: 20, swelling: 0, humidity: 0, capability: 0.25 };
+    const [least, most] = movementBeside(1500, acrylic);
+    expect(least).toBeCloseTo((68 - 16) * 1e-6 * 1500 * 20, 9);
+    expect(most).toBeCloseTo((75 - 16) * 1e-6 * 1500 * 20, 9);
+  });
+  it('may not move at all where the range holds the board’s own figure, and moves most at the further end', () => {
+    const supplied = { expansion: 6.1, expansionMost: 50, swing: 20, swelling: 0, humidity: 0, capability: 0.25 };
+    expect(movementBeside(1000, supplied)).toEqual([0, expect.closeTo(34e-6 * 1000 * 20, 9)]);
+  });
+  it('adds temperature and moisture, whichever way round the ranges are put in', () => {
+    const supplied = {
+      expansion: 35,
+      expansionMost: 20,
+      swing: 10,
+      swelling: 20,
+      swellingMost: 10,
+      humidity: 30,
+      capability: 0.25,
+    };
+    const [least, most] = movementBeside(2000, supplied);
+    expect(least).toBeCloseTo(2000 * (4e-6 * 10 + 2.8e-6 * 30), 9);
+    expect(most).toBeCloseTo(2000 * (19e-6 * 10 + 12.8e-6 * 30), 9);
+  });
+  /** The example above as a joint: 0.614 in wide it is used to the full at class 25, to the half at class 50. */
+  it.each([
+    [0.25, 1],
+    [0.5, 0.5],
+  ])('at a capability of %f uses %f of the class', (capability, used) => {
+    const fahrenheit = 9 / 5;
+    const length = 96 * INCH;
+    // so that the sheet alone moves by α = 4e-5 per °F over 40 °F
+    const expansion = 40 * fahrenheit + 16;
+    const width = (0.1536 * INCH) / 0.25;
+    const joint = {
+      id: 'j',
+      label: 'j',
+      filler: 'sealant' as const,
+      length: 1000,
+      widths: [
+        [0, width + 1],
+        [1000, width],
+      ] as [number, number][],
+      wall: 'back' as const,
+      path: [],
+    };
+    const { moves, wants } = moving(joint, length, {
+      expansion,
+      swing: 40 / fahrenheit,
+      swelling: 0,
+      humidity: 0,
+      capability,
+    });
+    expect(moves!.most / INCH).toBeCloseTo(0.1536, 6);
+    expect(moves!.used).toBeCloseTo(used, 6);
+    expect(wants).toBeCloseTo(width * used, 6);
+  });
 });

@@ -84,7 +84,7 @@ export function backWayIn(
     };
   }
   const left = Math.min(Math.max(home, 0), BOWED_ROOM);
-  const bow = bowFor(job.carrying, panel, sizeOf(panel), 2 * (left - (straight.clearance ?? 0)));
+  const bow = bowFor(panel, sizeOf(panel), 2 * (left - (straight.clearance ?? 0)));
   if (bow && bow.strain <= bow.limit && home >= 0) {
     const words = { start: 'bowed, out in front', in: 'both edges in their corners', home: 'pressed flat' };
     const poses = posesOf(across.stations, pivotOf(levels, 'low'), level(words, bow));
@@ -130,7 +130,8 @@ function roomHome(sections: readonly Section[], thickness: number): number {
 
 /** How far the far end stands out before the front edge when the leading end is home, mm. */
 function standsOut({ angle }: Tilt, sections: readonly Section[], front: number): number {
-  const width = Math.max(...sections.map(({ sheet }) => sheet.to)) - Math.min(...sections.map(({ sheet }) => sheet.from));
+  const width =
+    Math.max(...sections.map(({ sheet }) => sheet.to)) - Math.min(...sections.map(({ sheet }) => sheet.from));
   const back = Math.min(...sections.map(({ back }) => back));
   return Math.max(0, back + width * Math.sin(angle) - front);
 }

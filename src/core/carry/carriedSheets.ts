@@ -1,19 +1,12 @@
 import type { Job } from '../job-file';
 import type { Panel, PanelName, Problem } from '../panel';
 import { lengthSd } from '../survey';
+import { placeWords } from './placeWords';
 import type { Carried, Passage } from './report';
 import { longestRoundCorner } from './roundCorner';
 import { throughOpening } from './throughOpening';
 
 const RADIAN = Math.PI / 180;
-const placeWords: Record<Passage['place'], string> = {
-  door: 'the door',
-  corridor: 'the turn of the corridor',
-  stair: 'the stair',
-  landing: 'the landing of the stair',
-  standing: 'upright under the ceiling',
-};
-
 /** Each sheet as bought and each panel as cut, past every place on the way of which the sizes are given. */
 export function carriedSheets(job: Job, panels: Record<PanelName, Panel>): { carried: Carried[]; problems: Problem[] } {
   const names: PanelName[] = ['back', 'left', 'right'];
@@ -48,7 +41,8 @@ function passagesOf({ carrying, fit, instruments, levelAboveFloor }: Job, width:
   const sd = (length: number): number => lengthSd(length, 'tape', instruments);
   const passages: Passage[] = [];
   const add = (place: Passage['place'], ways: Omit<Passage, 'place' | 'passes'>[]): void => {
-    const best = ways.find(({ clearance }) => clearance >= 0) ?? ways.reduce((a, b) => (b.clearance > a.clearance ? b : a));
+    const best =
+      ways.find(({ clearance }) => clearance >= 0) ?? ways.reduce((a, b) => (b.clearance > a.clearance ? b : a));
     passages.push({ place, passes: best.clearance >= 0, ...best });
   };
   const opening = (wide: number, high: number): Omit<Passage, 'place' | 'passes'> => {
@@ -61,7 +55,12 @@ function passagesOf({ carrying, fit, instruments, levelAboveFloor }: Job, width:
     ...(high !== undefined && long <= high ? [onEdge('short', longest - short, wide)] : []),
     ...(high !== undefined && short > high ? [onEdge('long', high - short, high)] : []),
   ];
-  const onEdge = (edge: Passage['edge'], clearance: number, size: number) => ({ clearance, sd: sd(size), edge, lean: 0 });
+  const onEdge = (edge: Passage['edge'], clearance: number, size: number) => ({
+    clearance,
+    sd: sd(size),
+    edge,
+    lean: 0,
+  });
 
   if (door.width !== undefined && door.height !== undefined) add('door', [opening(door.width, door.height)]);
   if (corridor.before !== undefined && corridor.after !== undefined) {
@@ -77,17 +76,22 @@ function passagesOf({ carrying, fit, instruments, levelAboveFloor }: Job, width:
       { clearance: upright, sd: sd(stair.headroom) / 2, edge: 'short', lean: 0 },
     ]);
   }
-  if (stair.width !== undefined && stair.landing !== undefined && stair.turn > 0) {
+  if (stair.width !== undefined && stair.landing !== undefined && stair.turn !== 'none') {
     const quarter = longestRoundCorner(stair.width, stair.landing, Math.PI / 2, thickness);
     // A half turn is taken as two quarter turns, the sheet along the landing between them.
-    const longest = stair.turn === 180 ? Math.min(quarter, 2 * stair.width) : quarter;
+    const longest = stair.turn === 'half' ? Math.min(quarter, 2 * stair.width) : quarter;
     add('landing', turned(longest, stair.headroom, Math.max(stair.width, stair.landing)));
   }
   if (ceiling !== undefined) {
     const room = levelAboveFloor + ceiling;
     // Stood up from lying on an edge, the diagonal of its section goes past the ceiling.
     add('standing', [
-      { clearance: room - Math.hypot(height, thickness), sd: sd(room), edge: height >= width ? 'short' : 'long', lean: 0 },
+      {
+        clearance: room - Math.hypot(height, thickness),
+        sd: sd(room),
+        edge: height >= width ? 'short' : 'long',
+        lean: 0,
+      },
     ]);
   }
   return passages;

@@ -26,7 +26,7 @@ export function elastica(length: number, chord: number): Elastica {
   }
   const k = (low + high) / 2;
   const { first } = completeElliptic(k);
-  return { sagitta: (length * k) / first, curvature: (4 * k * first) / length, force: (2 * first / length) ** 2 };
+  return { sagitta: (length * k) / first, curvature: (4 * k * first) / length, force: ((2 * first) / length) ** 2 };
 }
 
 function shortening(k: number): number {

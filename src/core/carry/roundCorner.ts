@@ -9,6 +9,7 @@ const STEPS = 64;
  * @param thickness of the board as it is carried on edge, mm
  */
 export function longestRoundCorner(before: number, after: number, turn: number, thickness: number): number {
+  if (Math.min(before, after) <= thickness) return 0;
   const chord = (alpha: number): number => {
     const beta = turn - alpha;
     return before / Math.sin(alpha) + after / Math.sin(beta) - thickness * (1 / Math.tan(alpha) + 1 / Math.tan(beta));

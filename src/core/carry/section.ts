@@ -1,10 +1,12 @@
-/** A wall, rim or ceiling along a section, mm: its place across at each depth. Beyond its end nothing bounds. */
+/** A wall, rim or ceiling along a section, mm: its place across at each depth. */
 export interface Profile {
   from: number;
   step: number;
   values: Float64Array;
   /** depth at which it ends towards the room; infinite where it goes on */
   end: number;
+  /** what bounds beyond that, such as the floor before the apron; nothing where left out */
+  beyond?: number;
   /** a lip before its end that stands in further, such as a header: from which depth on, and how far */
   lip?: { from: number; value: number };
 }
@@ -32,7 +34,7 @@ export function profileOf(
   value: (depth: number) => number,
   from: number,
   to: number,
-  { end = to, lip }: Partial<Pick<Profile, 'end' | 'lip'>> = {},
+  { end = to, ...more }: Partial<Pick<Profile, 'end' | 'beyond' | 'lip'>> = {},
 ): Profile {
   const step = Math.max(to - from, 1) / PIECES;
   return {
@@ -40,11 +42,11 @@ export function profileOf(
     step,
     values: Float64Array.from({ length: PIECES + 1 }, (_, k) => value(from + k * step)),
     end,
-    ...(lip !== undefined && { lip }),
+    ...more,
   };
 }
 
-export function valueOf({ from, step, values }: Profile, depth: number): number {
+export function boundAt({ from, step, values }: Profile, depth: number): number {
   const place = Math.min(Math.max((depth - from) / step, 0), values.length - 1);
   const k = Math.min(Math.floor(place), values.length - 2);
   return values[k]! + (place - k) * (values[k + 1]! - values[k]!);

@@ -27,7 +27,7 @@ export function levelSections(alcove: Alcove, { fit }: Job, panel: Panel): Secti
 }
 
 /** Plumb sections of the alcove and the back panel, from the rim to what hangs over it: across is y, depth is z. */
-export function plumbSections(alcove: Alcove, { fit, rim, carrying }: Job, panel: Panel): Section[] {
+export function plumbSections(alcove: Alcove, { fit, rim, carrying, levelAboveFloor }: Job, panel: Panel): Section[] {
   const front = frontOf(alcove);
   const over = overheadOf(carrying);
   return placesIn(panel, 0, STATIONS).map((x): Section => {
@@ -37,7 +37,9 @@ export function plumbSections(alcove: Alcove, { fit, rim, carrying }: Job, panel
       at: x,
       sheet,
       back,
-      low: profileOf((z) => alcove.rim.value(x, z) + contourRise(rim, constant(z)).value, back - 1, rim.width),
+      low: profileOf((z) => alcove.rim.value(x, z) + contourRise(rim, constant(z)).value, back - 1, rim.width, {
+        beyond: -levelAboveFloor,
+      }),
       high:
         over &&
         profileOf(() => over.ceiling, back - 1, front, {

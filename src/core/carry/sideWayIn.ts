@@ -81,7 +81,10 @@ export function sideWayIn(
       tightest:
         all.clearance === null
           ? null
-          : { height: alcove.rim.value(inward * chosen.low.depth, sections[chosen.low.section]!.at), depth: sections[chosen.low.section]!.at },
+          : {
+              height: alcove.rim.value(inward * chosen.low.depth, sections[chosen.low.section]!.at),
+              depth: sections[chosen.low.section]!.at,
+            },
       straight: free,
       tilt: tilted,
       bow: null,

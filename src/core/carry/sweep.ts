@@ -1,4 +1,4 @@
-import { type Profile, type Section, valueOf } from './section';
+import { boundAt, type Profile, type Section } from './section';
 
 /** Which end goes in first. */
 export type FirstEnd = 'low' | 'high';
@@ -49,15 +49,43 @@ export function sweep(
 ): Sweep {
   const pivot = pivotOf(sections, first);
   let worst: Sweep | null = null;
+  let before: Room | null = null;
   const stations: Station[] = [];
   for (const station of placesOnTheWay(sections, pivot, angle, reach)) {
-    const { low, high } = roomAt(sections, thickness, pivot, station);
+    const here = roomAt(sections, thickness, pivot, station);
+    const { low, high } = before ? together(before, here) : here;
     const clearance = (low.gap + high.gap) / 2;
     if (worst === null || clearance < worst.clearance) worst = { clearance, low, high, stations };
     if (clearance < least) break;
-    stations.push({ ...station, shift: shiftFor(low.gap, high.gap) });
+    stations.push({ ...station, shift: shiftFor(here.low.gap, here.high.gap) });
+    before = here;
   }
   return worst!;
+}
+
+interface Room {
+  low: Touch;
+  high: Touch;
+}
+
+/** From station to station a sheet is moved across no further than this beyond what both leave free, mm. */
+const GLIDE = 1;
+
+/** The room at a station, or what it has in common with the one before where no shift suits both. */
+function together(before: Room, here: Room): Room {
+  const low = before.low.gap < here.low.gap ? before.low : here.low;
+  const high = before.high.gap < here.high.gap ? before.high : here.high;
+  return low.gap + high.gap < -GLIDE ? { low, high } : here;
+}
+
+/** Angles at which the far end of a sheet whose first end is home swings past the end of a wall or an edge of a lip. */
+function cornersPassed(sections: readonly Section[], pivot: Pivot): number[] {
+  const angles = sections.flatMap(({ low, high, sheet }) => {
+    const far = pivot.first === 'low' ? sheet.to - pivot.across : pivot.across - sheet.from;
+    const depths = [low?.end, high?.end, high?.lip?.from].filter((depth) => depth !== undefined);
+    return depths.map((depth) => Math.asin((depth - pivot.depth) / far));
+  });
+  return [...new Set(angles.filter((angle) => angle > 0).map((angle) => Math.round(angle * 1e4) / 1e4))];
 }
 
 /** In from the room, turned, then swung home; a sheet that is not turned is looked at under each lip besides. */
@@ -69,8 +97,13 @@ function placesOnTheWay(
 ): Pick<Station, 'angle' | 'advance'>[] {
   const even = Array.from({ length: IN_STEPS }, (_, k) => reach * (1 - k / IN_STEPS));
   const lips = angle > 0 ? [] : sections.flatMap(({ high }) => (high?.lip ? [high.end, high.lip.from] : []));
-  const inwards = [...new Set([...even, ...lips.map((end) => end - pivot.depth).filter((advance) => advance > 0)])].sort((a, b) => b - a);
-  const turns = angle > 0 ? Array.from({ length: TURN_STEPS }, (_, k) => angle * (1 - k / TURN_STEPS)) : [];
+  const inwards = [
+    ...new Set([...even, ...lips.map((end) => end - pivot.depth).filter((advance) => advance > 0)]),
+  ].sort((a, b) => b - a);
+  const evenTurns = angle > 0 ? Array.from({ length: TURN_STEPS }, (_, k) => angle * (1 - k / TURN_STEPS)) : [];
+  const turns = [...evenTurns, ...cornersPassed(sections, pivot).filter((turned) => turned < angle)].sort(
+    (a, b) => b - a,
+  );
   return [
     ...inwards.map((advance) => ({ angle, advance })),
     ...turns.map((turned) => ({ angle: turned, advance: 0 })),
@@ -108,7 +141,7 @@ export function roomAt(
   thickness: number,
   pivot: Pivot,
   { angle, advance }: Pick<Station, 'angle' | 'advance'>,
-): { low: Touch; high: Touch } {
+): Room {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const sign = pivot.first === 'low' ? 1 : -1;
   const start = pivot.depth + advance;
@@ -132,8 +165,12 @@ export function roomAt(
       if (last >= near) {
         for (let k = 0; k <= POINTS; k++) {
           const s = near + ((last - near) * k) / POINTS;
-          meet(s, valueOf(profile, depthAt(s)), depthAt(s));
+          meet(s, boundAt(profile, depthAt(s)), depthAt(s));
         }
+      }
+      if (profile.beyond !== undefined) {
+        const next = Math.max(near, sin > 1e-9 ? crossing : depthAt(0) > profile.end ? near : Number.POSITIVE_INFINITY);
+        if (next <= far) for (const s of [next, far]) meet(s, profile.beyond, depthAt(s));
       }
       if (profile.lip !== undefined) {
         for (const s of lipPlaces(profile.lip.from, profile.end, depthAt(0), sin, near, far)) {

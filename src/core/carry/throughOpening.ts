@@ -9,8 +9,8 @@ export interface Through {
 }
 
 /**
- * A rectangle of `height` × `thickness` held upright, or leaned over, in an opening of `wide` × `high`: the least lean
- * that leaves clearance, else the lean that lacks least. Exact for its lean: a rectangle lies in another just where its
+ * A rectangle of `height` × `thickness` held upright in an opening of `wide` × `high`, or, where it is too high for that,
+ * leaned over as leaves most all round. Exact for its lean: a rectangle lies in another just where its
  * extents do (Carver, American Mathematical Monthly 64, 1957, gives the limit in closed form).
  */
 export function throughOpening(height: number, thickness: number, wide: number, high: number): Through {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { between, degrees, millimetres, positiveMillimetres } from './field';
+import { degrees, millimetres, positiveMillimetres } from './field';
 
 /** What sheets and panels must pass on their way to the wall. What is left out is not judged. Lengths in mm. */
 export const carrying = z.strictObject({
@@ -7,15 +7,6 @@ export const carrying = z.strictObject({
   ceiling: millimetres(-1000, 6000).optional(),
   /** underside of a header across the alcove's opening, above the level line */
   header: millimetres(-1000, 6000).optional(),
-  /** the sheet when it is bent; its maker's sheet says both. The defaults are common practice, no source */
-  bend: z
-    .strictObject({
-      /** strain that its face takes, in per cent */
-      limit: between(0.01, 5, ' %').default(0.25),
-      /** Young's modulus, N/mm² */
-      modulus: between(50, 100_000, ' N/mm²').default(3000),
-    })
-    .prefault({}),
   /** clear opening of the narrowest door on the way */
   door: z
     .strictObject({ width: positiveMillimetres(5000).optional(), height: positiveMillimetres(5000).optional() })
@@ -38,8 +29,8 @@ export const carrying = z.strictObject({
       headroom: positiveMillimetres(6000).optional(),
       pitch: degrees(10, 75).default(38),
       landing: positiveMillimetres(5000).optional(),
-      /** 0 = straight up, 90 = quarter turn, 180 = half turn */
-      turn: z.literal([0, 90, 180]).default(90),
+      /** how it turns on its landing */
+      turn: z.enum(['none', 'quarter', 'half']).default('quarter'),
     })
     .prefault({}),
 });

@@ -25,6 +25,9 @@ export const share = (least = 0) => between(least, 1, '');
 /** A coefficient of linear thermal expansion in 1e-6/K. */
 export const perMillionKelvin = (least: number, most: number) => between(least, most, ' × 10⁻⁶/K');
 
+/** Growth in 1e-6 for each per cent of relative humidity. */
+export const perMillionHumidity = (least: number, most: number) => between(least, most, ' × 10⁻⁶ per % RH');
+
 export const minutes = (least: number, most: number) => between(least, most, ' minutes');
 export const hours = (least: number, most: number) => between(least, most, ' hours');
 export const celsius = (least: number, most: number) => between(least, most, ' °C');

@@ -1,5 +1,14 @@
 import { z } from 'zod';
-import { celsius, count, millilitres, millimetres, perMillionKelvin, share } from './field';
+import {
+  celsius,
+  count,
+  millilitres,
+  millimetres,
+  percent,
+  perMillionHumidity,
+  perMillionKelvin,
+  share,
+} from './field';
 
 /** A paste that is bought in cartridges and tooled into a joint. */
 const jointPaste = z.strictObject({
@@ -53,6 +62,13 @@ export const supplies = z.strictObject({
     .strictObject({
       /** coefficient of linear thermal expansion of the sheet, 1e-6/K; its maker's sheet says it */
       expansion: perMillionKelvin(0, 200).default(30),
+      /** the most that it may be, where only a range is known */
+      expansionMost: perMillionKelvin(0, 200).optional(),
+      /** growth of the sheet with the relative humidity around it, 1e-6 per % RH, and the most that may be */
+      swelling: perMillionHumidity(0, 200).default(0),
+      swellingMost: perMillionHumidity(0, 200).optional(),
+      /** change of relative humidity around sheet and wall, % RH */
+      humidity: percent().default(20),
       /** change of temperature of the finished wall, K */
       swing: celsius(0, 80).default(15),
       /** share of its width that the sealant can move: 0.25 for class 25 */

@@ -4,6 +4,19 @@ import type { Point } from '../panel';
 /** What closes a joint: sealant where water reaches it, paintable caulk at the room side. */
 export type JointFiller = 'sealant' | 'caulk';
 
+/** What movement asks of a joint's sealant. */
+export interface JointMovement {
+  /** how far the joint has to give, mm, at the ends of the ranges stated */
+  least: number;
+  most: number;
+  /** width at its narrowest place, mm */
+  width: number;
+  /** share of that width that the most movement is */
+  share: number;
+  /** that share over what the sealant's class takes: 1 = all of it */
+  used: number;
+}
+
 /** A joint to be closed. */
 export interface Joint {
   id: string;
@@ -16,8 +29,10 @@ export interface Joint {
   /** the wall it is drawn on, and where, wall coordinates */
   wall: WallName;
   path: Point[];
-  /** width that thermal movement asks for, mm; null for a closed joint */
+  /** width that the most movement asks for, mm; null for a joint with nothing between that could move */
   wants: number | null;
+  /** what is asked of its sealant; null for a joint that a fillet alone closes, and for caulk */
+  moves: JointMovement | null;
 }
 
 /** A joint that takes a fillet only. */
@@ -39,6 +54,7 @@ export function closed(
     wall,
     path,
     wants: null,
+    moves: null,
   };
 }
 

@@ -20,7 +20,10 @@ export function materialsFor(
   fitted: FittedForMaterials,
 ): { materials: Materials; problems: Problem[] } {
   const { panels } = fitted;
-  const all = [...panelJoints(valuesOnly(alcove), job, panels, coveredBy(fitted)), ...pieceJoints(fitted)];
+  const all = [
+    ...panelJoints(valuesOnly(alcove), job, panels, coveredBy(fitted)),
+    ...pieceJoints(fitted, job.supplies.movement),
+  ];
   const joints = all.map((joint) => ({ ...joint, volume: volumeOf(joint, job) }));
   const adhesive = Object.fromEntries(
     WALLS.map((name) => [
@@ -33,7 +36,10 @@ export function materialsFor(
     ...pasteLines(job, fitted, { adhesive, joints }),
     ...tapeLines(job, fitted, { adhesive, joints }),
   ];
-  return { materials: { lines, joints, adhesive }, problems: wideJoints(joints, job) };
+  return {
+    materials: { lines, joints, adhesive },
+    problems: [...wideJoints(joints, job), ...overworkedJoints(joints)],
+  };
 }
 
 function volumeOf(joint: Joint, job: Job): number {
@@ -50,6 +56,19 @@ function wideJoints(joints: Joint[], { supplies }: Job): Problem[] {
         where: `joints.${id}`,
         what: `the joint at the ${label} is too wide for sealant; scribe closer or cover it with trim and a filler`,
         howMuch: widest,
+      },
+    ];
+  });
+}
+
+function overworkedJoints(joints: Joint[]): Problem[] {
+  return joints.flatMap(({ id, label, moves }) => {
+    if (moves === null || moves.used <= 1) return [];
+    return [
+      {
+        where: `joints.${id}`,
+        what: `the joint at the ${label} moves by more than its sealant's class takes; make it wider, as wide as here, or take a sealant that moves more`,
+        howMuch: moves.width * moves.used,
       },
     ];
   });

@@ -3,7 +3,7 @@ import { constant } from '../dual';
 import type { Job, Side, WallName } from '../job-file';
 import { contourRise, type Panel, type PanelName, type Point, panelEdges } from '../panel';
 import { closed, type Joint } from './joint';
-import { widthBeside } from './movement';
+import { moving } from './moving';
 
 const STEPS = 24;
 const CIRCLE = 24;
@@ -35,16 +35,16 @@ function cornerJoint(alcove: Alcove, job: Job, side: Side, panel: Panel): Joint 
     return [v - bottom, z - (alcove.back.value(x, v) + face)];
   });
   const [back, front] = rangeOf(panel, 0);
-  return {
+  const joint = {
     id: `corner.${side}`,
     label: `${side} inside corner`,
-    filler: 'sealant',
+    filler: 'sealant' as const,
     length: top - bottom,
     widths,
     wall: side,
     path,
-    wants: widthBeside(front - back, job.supplies.movement),
   };
+  return moving(joint, front - back, job.supplies.movement);
 }
 
 /** Where a panel stands over the rim, at its room face. */
@@ -61,16 +61,16 @@ function rimJoint(alcove: Alcove, job: Job, panel: Panel): Joint {
     return [u - from, v - alcove.rim.value(x, z) - contourRise(job.rim, constant(z)).value];
   });
   const [low, high] = rangeOf(panel, 1);
-  return {
+  const joint = {
     id: `rim.${panel.name}`,
     label: `rim under the ${panel.name} panel`,
-    filler: 'sealant',
+    filler: 'sealant' as const,
     length: to - from,
     widths,
     wall: panel.name,
     path,
-    wants: widthBeside(high - low, job.supplies.movement),
   };
+  return moving(joint, high - low, job.supplies.movement);
 }
 
 const holeJoints = ({ name, holes }: Panel): Joint[] =>

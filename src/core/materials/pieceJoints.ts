@@ -1,15 +1,20 @@
-import type { WallName } from '../job-file';
+import type { Supplies, WallName } from '../job-file';
 import type { Point } from '../panel';
 import { fold, type Piece } from '../piece';
 import type { ShelfPiece } from '../shelf';
 import type { FittedForMaterials } from './fittedForMaterials';
 import { closed, type Joint, type JointFiller } from './joint';
+import { moving } from './moving';
 
 const STEPS = 12;
 
 /** Joints along trim, legs and shelves: sealant against panels, tub and apron, paintable caulk against the bare wall. */
-export function pieceJoints({ trim, legs, shelves }: FittedForMaterials): Joint[] {
-  return [...trim.flatMap(trimJoints), ...legs.flatMap(legJoints), ...shelves.flatMap(shelfJoints)];
+export function pieceJoints({ trim, legs, shelves }: FittedForMaterials, supplied: Supplies['movement']): Joint[] {
+  return [
+    ...trim.flatMap(trimJoints),
+    ...legs.flatMap(legJoints),
+    ...shelves.flatMap((shelf) => shelfJoints(shelf, supplied)),
+  ];
 }
 
 /** Whether a joint of the panels lies under a piece of trim. */
@@ -59,19 +64,19 @@ const legJoints = (piece: Piece): Joint[] =>
         ];
   });
 
-/** A shelf is sealed to both panels, its gap at the narrower and wider end as it comes. */
-const shelfJoints = ({ id, name, bracketLines, gaps }: ShelfPiece): Joint[] =>
+/** A shelf is sealed to both panels, its gap at the narrower and wider end as it comes; it grows across each joint by its own depth. */
+const shelfJoints = ({ id, name, bracketLines, gaps }: ShelfPiece, supplied: Supplies['movement']): Joint[] =>
   bracketLines.map(({ wall, from, to }) => {
     const gap = gaps.find((each) => each.wall === wall);
     const joint = closed(`${id}.${wall}`, `${name} at the ${wall} panel`, 'sealant', { wall, path: [from, to] });
     const [min, max] = [Math.max(0, gap?.min ?? 0), Math.max(0, gap?.max ?? 0)];
-    return {
-      ...joint,
-      widths: [
-        [0, min],
-        [joint.length, max],
-      ],
-    };
+    const widths: Joint['widths'] = [
+      [0, min],
+      [joint.length, max],
+    ];
+    const across = bracketLines.find((line) => line.wall !== wall);
+    const depth = across ? Math.hypot(across.to[0] - across.from[0], across.to[1] - across.from[1]) : joint.length;
+    return moving({ ...joint, widths }, depth, supplied);
   });
 
 /** One of the long edges of a strip, wall coordinates. */

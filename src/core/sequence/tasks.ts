@@ -1,3 +1,4 @@
+import { bringingIn, carryingFirst, type GettingIn } from '../carry';
 import type { Job, WallName } from '../job-file';
 import type { Materials } from '../materials';
 import type { CutMethod, Panel } from '../panel';
@@ -10,6 +11,7 @@ import type { Task } from './task';
 export interface Worked {
   panels: Record<WallName, Panel>;
   materials: Materials;
+  gettingIn: GettingIn;
   /** pieces beside the panels, by id and name */
   legs: { id: string; label: string }[];
   trim: { id: string; label: string }[];
@@ -54,7 +56,7 @@ export function tasksFor(job: Job, worked: Worked): Task[] {
   for (const wall of panelOrder(job)) {
     const panel = worked.panels[wall];
     const cut = add(`cut.${wall}`, `cut the ${wall} panel`, cuttingTime(panel, job), [off], {
-      cautions: [cautions.cutting, cautions.dust],
+      cautions: [cautions.cutting, cautions.dust, ...carryingFirst(worked.gettingIn, wall)],
     });
     const holes =
       panel.holes.length === 0
@@ -76,7 +78,7 @@ export function tasksFor(job: Job, worked: Worked): Task[] {
       {
         kind: 'gate',
         people: 2,
-        cautions: [cautions.lifting],
+        cautions: [cautions.lifting, ...bringingIn(worked.gettingIn, wall)],
       },
     );
     const glued = add(
@@ -86,7 +88,7 @@ export function tasksFor(job: Job, worked: Worked): Task[] {
       [dry],
       {
         people: 2,
-        cautions: [cautions.lifting, cautions.solvent],
+        cautions: [cautions.lifting, ...bringingIn(worked.gettingIn, wall), cautions.solvent],
       },
     );
     set.push(glued);

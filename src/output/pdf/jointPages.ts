@@ -1,6 +1,6 @@
 import { formatLength, type Job, type Result } from '../../core';
 import { jointFigure } from '../figure';
-import { cartridgeWords, fillerWords, jointRuns, jointWidthAlong } from '../words';
+import { cartridgeWords, fillerWords, jointRuns, jointWidthAlong, movementBasis, movementUse } from '../words';
 import { setFigure } from './drawFigure';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
@@ -24,15 +24,12 @@ export function jointPages(pack: Pack, job: Job, result: Result): Leaf {
     `Widths start at the bottom, or at the back (on the back wall: at the left). A run is what can be gunned and tooled before it skins over in ${job.schedule.skinOver} minutes, at the rate in the job. Volumes hold what is lost in tooling.`,
     { size: 8 * POINT },
   );
-  const narrow = materials.joints.filter(
-    ({ wants, widths }) => wants !== null && Math.min(...widths.map(([, width]) => width)) < wants,
-  );
-  const { expansion, swing, capability } = job.supplies.movement;
+  const over = materials.joints.filter(({ moves }) => moves !== null && moves.used > 1);
   flow.paragraph(
-    `Movement: with a sheet that grows ${expansion} × 10⁻⁶ per °C, ${swing} °C of change and a sealant that moves ${Math.round(100 * capability)} % of its width, ${
-      narrow.length === 0
-        ? 'every joint is wide enough.'
-        : `these are narrower than that asks for: ${narrow.map(({ label, wants }) => `${label} (${formatLength(wants!, { unit: job.display, denominator: 32 })})`).join(', ')}.`
+    `Movement: with ${movementBasis(job)}, ${
+      over.length === 0
+        ? 'every wet joint is wide enough.'
+        : `these are too narrow: ${over.map(({ label, wants }) => `${label} (wants ${formatLength(wants!, { unit: job.display, denominator: 32 })})`).join(', ')}.`
     } A wider joint or a sealant that moves more takes it up; the sheet's and the sealant's own sheets say how much.`,
     { size: 8 * POINT },
   );
@@ -44,6 +41,7 @@ export function jointPages(pack: Pack, job: Job, result: Result): Leaf {
       { title: 'Closed with' },
       { title: 'Length', align: 'end' },
       { title: 'Width: start, middle, end', align: 'end' },
+      { title: 'Moves, of its class' },
       { title: 'Volume', align: 'end' },
       { title: 'Run', align: 'end' },
     ],
@@ -53,6 +51,7 @@ export function jointPages(pack: Pack, job: Job, result: Result): Leaf {
       fillerWords[joint.filler],
       formatLength(joint.length, { unit: job.display }),
       jointWidthAlong(joint, job),
+      movementUse(joint),
       `${Math.ceil(joint.volume)} mL`,
       runs(joint.id),
     ]),

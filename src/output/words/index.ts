@@ -1,6 +1,6 @@
 export { hidingSentence, hidingWords } from './choiceWords';
 export { dryFitFault, dryFitWords, misfitText } from './dryFitWords';
-export { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong } from './jointWords';
+export { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong, movementBasis, movementUse } from './jointWords';
 export { fillerWords, inputAmount } from './materialWords';
 export { capital, pieceTitle } from './pieceWords';
 export { offcutWords, placedWords, sizeWords } from './sheetWords';

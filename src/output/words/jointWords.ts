@@ -8,6 +8,22 @@ export function jointWidthAlong({ widths }: Pick<Joint, 'widths'>, { display }: 
   return at.every((each) => each === at[0]) ? `${at[0]} all along` : at.join(', ');
 }
 
+/** What movement asks of a joint's sealant, `0.6 mm, 80 % of what it takes`; `fillet only` where it has no width to take. */
+export function movementUse({ moves, filler }: Pick<Joint, 'moves' | 'filler'>): string {
+  if (filler === 'caulk') return 'dry';
+  if (moves === null) return 'fillet only';
+  const [least, most] = [moves.least, moves.most].map((mm) => mm.toFixed(1));
+  const range = least === most ? most : `${least} to ${most}`;
+  return `${range} mm, ${Math.round(100 * moves.used)} % of what it takes${moves.used > 1 ? ': too much' : ''}`;
+}
+
+/** By what movement is reckoned, in one sentence. */
+export function movementBasis({ supplies: { movement } }: Pick<Job, 'supplies'>): string {
+  const range = (low: number, high: number | undefined): string =>
+    high === undefined || high === low ? String(low) : `${Math.min(low, high)} to ${Math.max(low, high)}`;
+  return `a sheet that grows ${range(movement.expansion, movement.expansionMost)} × 10⁻⁶ per °C and ${range(movement.swelling, movement.swellingMost)} × 10⁻⁶ per % of relative humidity, ${movement.swing} °C and ${movement.humidity} % of change, wallboard behind it that grows 16 and 7.2, and a sealant that moves ${Math.round(1000 * movement.capability) / 10} % of its width (class ${Math.round(1000 * movement.capability) / 10})`;
+}
+
 /** In which runs each joint is closed, `2` or `2, 3`, by its id. */
 export function jointRuns(sequence: readonly Pick<SequenceStep, 'id' | 'joints'>[]): (id: string) => string {
   const runs = new Map<string, string[]>();

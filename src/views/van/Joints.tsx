@@ -1,5 +1,13 @@
 import { formatLength, type Job, type Result } from '../../core';
-import { capital, fillerWords, jointFigure, jointRuns, jointWidthAlong } from '../../output';
+import {
+  capital,
+  fillerWords,
+  jointFigure,
+  jointRuns,
+  jointWidthAlong,
+  movementBasis,
+  movementUse,
+} from '../../output';
 import { Card } from '../parts';
 import { FigureView } from './FigureView';
 import { typeSize } from './type-size';
@@ -15,6 +23,10 @@ export function Joints({ job, result }: { job: Job; result: Result }) {
         bottom, or at the back (on the back wall: at the left). Volumes hold what is lost in tooling; a run is what can
         be tooled before it skins over.
       </p>
+      <p className={styles.about}>
+        Movement: with {movementBasis(job)}. Each joint is taken to give for the whole sheet beside it, at its narrowest
+        place; over 100 % its sealant tears sooner or later.
+      </p>
       <FigureView figure={jointFigure(result, typeSize(result))} />
       <table className={styles.table}>
         <thead>
@@ -23,6 +35,7 @@ export function Joints({ job, result }: { job: Job; result: Result }) {
             <th scope="col">Closed with</th>
             <th scope="col">Length</th>
             <th scope="col">Width</th>
+            <th scope="col">Moves, of its sealant’s class</th>
             <th scope="col">Volume</th>
             <th scope="col">Run</th>
           </tr>
@@ -36,6 +49,9 @@ export function Joints({ job, result }: { job: Job; result: Result }) {
               <td data-head="Closed with">{fillerWords[joint.filler]}</td>
               <td data-head="Length">{formatLength(joint.length, { unit: job.display })}</td>
               <td data-head="Width">{jointWidthAlong(joint, job)}</td>
+              <td data-head="Moves" data-bad={(joint.moves?.used ?? 0) > 1 || undefined}>
+                {movementUse(joint)}
+              </td>
               <td data-head="Volume">{Math.ceil(joint.volume)} mL</td>
               <td data-head="Run">{runs(joint.id)}</td>
             </tr>

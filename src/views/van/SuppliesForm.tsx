@@ -44,17 +44,28 @@ export function SuppliesForm() {
       </div>
       <h3>Movement</h3>
       <div className={styles.form}>
-        <NumberField
-          path={['supplies', 'movement', 'expansion']}
-          label="Sheet grows, 10⁻⁶ per °C"
-          kind="number"
-          labelShown
-        />
+        {growths.map(({ key, label, most }) => (
+          <NumberField
+            key={key}
+            path={['supplies', 'movement', key]}
+            label={label}
+            kind="number"
+            labelShown
+            {...(most && { optional: true, placeholder: 'the same' })}
+          />
+        ))}
         <NumberField
           path={['supplies', 'movement', 'swing']}
           label="Change of temperature"
           kind="number"
           unit="°C"
+          labelShown
+        />
+        <NumberField
+          path={['supplies', 'movement', 'humidity']}
+          label="Change of relative humidity"
+          kind="number"
+          unit="%"
           labelShown
         />
         <Share path={['supplies', 'movement', 'capability']} label="Sealant moves, share of width" />
@@ -98,6 +109,13 @@ export function SuppliesForm() {
     </Card>
   );
 }
+
+const growths = [
+  { key: 'expansion', label: 'Sheet grows, 10⁻⁶ per °C', most: false },
+  { key: 'expansionMost', label: 'At most, 10⁻⁶ per °C', most: true },
+  { key: 'swelling', label: 'Sheet grows, 10⁻⁶ per % humidity', most: false },
+  { key: 'swellingMost', label: 'At most, 10⁻⁶ per % humidity', most: true },
+] as const;
 
 const pasteTitle = { sealant: 'Sealant, wet joints', caulk: 'Caulk, room side' };
 

@@ -29,6 +29,21 @@ describe('materials of a true box', () => {
     }
   });
 
+  it('report a joint that moves by more than its sealant takes, with the width that would do', () => {
+    const supplies = {
+      ...job.supplies,
+      movement: { ...job.supplies.movement, expansion: 20, expansionMost: 50, swing: 30 },
+    };
+    const moved = solve({ ...job, supplies });
+    const found = moved.problems.find(({ where }) => where === 'joints.rim.back');
+    const rim = moved.materials.joints.find(({ id }) => id === 'rim.back')!;
+    expect(rim.moves!.used).toBeGreaterThan(1);
+    expect(rim.moves!.least).toBeLessThan(rim.moves!.most / 3);
+    expect(found?.howMuch).toBeCloseTo(rim.moves!.most / 0.25, 6);
+    const wider = { ...supplies, movement: { ...supplies.movement, capability: 1 } };
+    expect(solve({ ...job, supplies: wider }).problems).toEqual([]);
+  });
+
   it('report a joint too wide for sealant', () => {
     const wide = solve({ ...job, fit: { ...job.fit, cornerJoint: 20 } });
     const found = wide.problems.find(({ where }) => where === 'joints.corner.left');

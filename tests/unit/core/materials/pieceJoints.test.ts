@@ -49,10 +49,22 @@ describe('joints of a shelf', () => {
 });
 
 describe('width that movement asks for', () => {
+  it('follows for a shelf from how far it stands out from the panel', () => {
+    const [back, side] = ['shelves.soap.back', 'shelves.soap.right'].map((id) => joints.get(id)!);
+    const perLength = 14e-6 * 15 + 7.2e-6 * 20;
+    expect(back!.moves!.most).toBeCloseTo(side!.length * perLength, 4);
+    expect(side!.moves!.most).toBeCloseTo(back!.length * perLength, 4);
+  });
   it('follows from the panel beside the joint', () => {
-    // 16e-6 of the wall against 30e-6 of the sheet over 15 K, and a sealant that moves a quarter of its width
+    // 16e-6 of the wall against 30e-6 of the sheet over 15 K, 7.2e-6 of the wall over 20 % RH against none, and a sealant
+    // that moves a quarter of its width
     const depth = DEPTH - FACE - 2;
-    expect(joints.get('corner.left')!.wants).toBeCloseTo((14e-6 * depth * 15) / 0.25, 2);
+    const moves = depth * (14e-6 * 15 + 7.2e-6 * 20);
+    const corner = joints.get('corner.left')!;
+    expect(corner.wants).toBeCloseTo(moves / 0.25, 2);
+    expect(corner.moves!.most).toBeCloseTo(moves, 2);
+    expect(corner.moves!.used).toBeCloseTo(moves / corner.moves!.width / 0.25, 2);
+    expect(joints.get('trim.top.panel')!.moves).toBeNull();
     expect(joints.get('trim.top.panel')!.wants).toBeNull();
   });
 });
