@@ -48,7 +48,7 @@ export const scan = z.strictObject({
   /** Kept in the file but left out of the adjustment. */
   off: z.boolean().optional(),
   /** points that the cells stand for */
-  points: z.number().int().min(0).default(0),
+  points: z.number().int().min(0).max(1_000_000_000).default(0),
   /** 1 sigma of the scanner's scale, mm per m */
   scaleSd: standardDeviation(200).default(2),
   /** 1 sigma of which way the scan has up, mm per m */

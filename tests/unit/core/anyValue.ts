@@ -39,6 +39,8 @@ export function anyValue(schema: z.ZodType, longest: Record<string, number> = {}
     case 'default':
     case 'prefault':
       return inner(def.innerType);
+    case 'nullable':
+      return fc.option(inner(def.innerType));
     case 'union':
       return fc.oneof(...(def.options as z.ZodType[]).map((each) => inner(each)));
     case 'enum':
