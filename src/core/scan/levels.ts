@@ -1,0 +1,119 @@
+import type { Facets } from './facets';
+import { fieldAt, type RobustField, robustField } from './field';
+import type { WallLabel } from './surfaces';
+
+const LEVEL = Math.cos((12 * Math.PI) / 180);
+const STEP = 10;
+/** The rim is looked for within this of the walls, mm: the ledge that runs along them. */
+const LEDGE = 70;
+/** Nearer to a wall than this points may be the wall's own, mm. */
+const CLEAR = 14;
+/** A crowd of fewer facets, or points, is none. */
+const LEAST_FACETS = 25;
+const LEAST_POINTS = 60;
+/** Between rim and floor at least this, mm; nearer, both are one: a shower floor. */
+const LEAST_STEP = 30;
+
+export interface Levels {
+  rim: RobustField | null;
+  floor: number | null;
+  ceiling: number | null;
+}
+
+/**
+ * Rim, floor and ceiling: the rim is the height at which most points lie along the walls, below the walls' middle; it is
+ * too narrow to show as facets. The floor is the lowest crowd of level facets outside the alcove, the ceiling the crowd
+ * of those above the walls' middle.
+ * @param sample points in the wall frame, x, y, z after one another
+ * @param depth how far out the side walls reach, mm
+ */
+export function levelsOf(
+  facets: Facets,
+  sample: Float64Array,
+  walls: Record<WallLabel, RobustField>,
+  depth: number,
+): Levels {
+  const middle = middleHeight(facets);
+  const { outside, above } = levelFacets(facets, walls, depth);
+  const rim = rimOf(sample, walls, middle, depth);
+  const floor = crowdedHeight(
+    outside.filter((y) => y < middle),
+    LEAST_FACETS,
+  );
+  const rimHeight = rim && fieldAt(rim.field, 0, 0);
+  return {
+    rim,
+    floor: floor !== null && rimHeight !== null && floor > rimHeight - LEAST_STEP ? null : floor,
+    ceiling: crowdedHeight(
+      above.filter((y) => y > middle),
+      100,
+    ),
+  };
+}
+
+/** Heights of level facets outside the opening, and of those inside the alcove. */
+function levelFacets({ count, middles, normals }: Facets, walls: Record<WallLabel, RobustField>, depth: number) {
+  const outside: number[] = [];
+  const above: number[] = [];
+  for (let f = 0; f < 3 * count; f += 3) {
+    if (Math.abs(normals[f + 1]!) < LEVEL) continue;
+    const [x, y, z] = [middles[f]!, middles[f + 1]!, middles[f + 2]!];
+    if (z > depth + 60) outside.push(y);
+    else if (fromWalls(walls, x, y, z) > -20) above.push(y);
+  }
+  return { outside, above };
+}
+
+/** Distance to the nearest wall, inwards. */
+const fromWalls = ({ back, left, right }: Record<WallLabel, RobustField>, x: number, y: number, z: number): number =>
+  Math.min(z - fieldAt(back.field, x, y), x - fieldAt(left.field, z, y), fieldAt(right.field, z, y) - x);
+
+function rimOf(
+  sample: Float64Array,
+  walls: Record<WallLabel, RobustField>,
+  middle: number,
+  depth: number,
+): RobustField | null {
+  const inside: number[] = [];
+  const ledge: number[] = [];
+  for (let p = 0; p < sample.length; p += 3) {
+    const [x, y, z] = [sample[p]!, sample[p + 1]!, sample[p + 2]!];
+    if (y > middle || z > depth + 60) continue;
+    const away = fromWalls(walls, x, y, z);
+    if (away < CLEAR) continue;
+    inside.push(p);
+    if (away < LEDGE) ledge.push(y);
+  }
+  const height = crowdedHeight(ledge, LEAST_POINTS);
+  if (height === null) return null;
+  const near = inside.filter((p) => Math.abs(sample[p + 1]! - height) < 30);
+  return robustField(
+    near.map((p) => sample[p]!),
+    near.map((p) => sample[p + 2]!),
+    near.map((p) => sample[p + 1]!),
+    { start: Float64Array.of(height * 1e-3, 0, 0, 0, 0, 0), within: [25, 15, 10, 10], bowSd: 8 },
+  );
+}
+
+/** Halfway up what the walls show. */
+function middleHeight({ count, middles, normals }: Facets): number {
+  const heights: number[] = [];
+  for (let f = 0; f < 3 * count; f += 3) if (Math.abs(normals[f + 1]!) < 0.2) heights.push(middles[f + 1]!);
+  heights.sort((a, b) => a - b);
+  const at = (share: number): number => heights[Math.floor(share * (heights.length - 1))] ?? 0;
+  return (at(0.05) + at(0.95)) / 2;
+}
+
+/** The height at which most of these lie within 15 mm, or null where fewer than `least` do. */
+function crowdedHeight(heights: number[], least: number): number | null {
+  const counts = new Map<number, number>();
+  for (const y of heights) counts.set(Math.floor(y / STEP), (counts.get(Math.floor(y / STEP)) ?? 0) + 1);
+  let best: { count: number; k: number } = { count: 0, k: 0 };
+  for (const k of counts.keys()) {
+    const crowd = [-1, 0, 1].reduce((sum, d) => sum + (counts.get(k + d) ?? 0), 0);
+    if (crowd > best.count || (crowd === best.count && k < best.k)) best = { count: crowd, k };
+  }
+  if (best.count < least) return null;
+  const near = heights.filter((y) => Math.abs(y - (best.k + 0.5) * STEP) < 1.5 * STEP);
+  return near.reduce((sum, y) => sum + y, 0) / near.length;
+}
