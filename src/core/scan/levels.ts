@@ -4,6 +4,8 @@ import type { WallLabel } from './surfaces';
 
 const LEVEL = Math.cos((12 * Math.PI) / 180);
 const STEP = 10;
+/** Side of the patches of the ledge that count once, mm. */
+const PATCH = 20;
 /** The rim is looked for within this of the walls, mm: the ledge that runs along them. */
 const LEDGE = 70;
 /** Nearer to a wall than this points may be the wall's own, mm. */
@@ -68,6 +70,9 @@ function levelFacets({ count, middles, normals }: Facets, walls: Record<WallLabe
 const fromWalls = ({ back, left, right }: Record<WallLabel, RobustField>, x: number, y: number, z: number): number =>
   Math.min(z - fieldAt(back.field, x, y), x - fieldAt(left.field, z, y), fieldAt(right.field, z, y) - x);
 
+const cubeOf = (x: number, y: number, z: number): number =>
+  (Math.floor(y / STEP) + 2048) * 2 ** 26 + (Math.floor(x / PATCH) + 4096) * 2 ** 13 + Math.floor(z / PATCH) + 4096;
+
 function rimOf(
   sample: Float64Array,
   walls: Record<WallLabel, RobustField>,
@@ -76,13 +81,18 @@ function rimOf(
 ): RobustField | null {
   const inside: number[] = [];
   const ledge: number[] = [];
+  const seen = new Set<number>();
   for (let p = 0; p < sample.length; p += 3) {
     const [x, y, z] = [sample[p]!, sample[p + 1]!, sample[p + 2]!];
     if (y > middle || z > depth + 60) continue;
     const away = fromWalls(walls, x, y, z);
     if (away < CLEAR) continue;
     inside.push(p);
-    if (away < LEDGE) ledge.push(y);
+    // Each small cube counts once, however close something stood to the scanner.
+    const cube = cubeOf(x, y, z);
+    if (away >= LEDGE || seen.has(cube)) continue;
+    seen.add(cube);
+    ledge.push(y);
   }
   const height = crowdedHeight(ledge, LEAST_POINTS);
   if (height === null) return null;
