@@ -19,6 +19,8 @@ const REACH = 30;
 /** Alcoves are this wide, and panelled this deep, mm. */
 const WIDTH = [600, 3600] as const;
 const DEPTH = 1100;
+/** Nine tenths of a side wall stand on at least this much of the way out, mm. */
+const LEAST_OUT = 250;
 /** Nothing of the room shows within this behind a wall, mm. */
 const BEHIND = [50, 450] as const;
 const MOST_PLANES = 8;
@@ -52,7 +54,31 @@ export function findWalls({ count, middles, normals }: Facets): WallBox | null {
       }
     }
   }
-  return best?.box ?? null;
+  return best !== null && reachesAcross(best.box, facing, middles) ? best.box : null;
+}
+
+/** Whether the back wall reaches over half of the width and the side walls stand out from it, as a ball's sides do not. */
+function reachesAcross(
+  { axis, into, back, sides }: WallBox,
+  facing: Record<0 | 2, number[]>,
+  middles: Float64Array,
+): boolean {
+  const across = axis === 0 ? 2 : 0;
+  const onBack = facing[axis].filter((i) => Math.abs(middles[3 * i + axis]! - back) < REACH);
+  const alongBack = onBack.map((i) => middles[3 * i + across]!).filter((at) => at > sides[0] && at < sides[1]);
+  if (mostOf(alongBack) < (sides[1] - sides[0]) / 2) return false;
+  return sides.every((side) => {
+    const on = facing[across].filter((i) => Math.abs(middles[3 * i + across]! - side) < REACH);
+    return (
+      mostOf(on.map((i) => into * (middles[3 * i + axis]! - back)).filter((out) => out > 0 && out < DEPTH)) > LEAST_OUT
+    );
+  });
+}
+
+/** Stretch that nine of ten values lie on. */
+function mostOf(values: number[]): number {
+  const sorted = Float64Array.from(values).sort();
+  return (sorted[Math.floor(0.95 * sorted.length)] ?? 0) - (sorted[Math.floor(0.05 * sorted.length)] ?? 0);
 }
 
 function scoreOf(

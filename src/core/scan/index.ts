@@ -1,4 +1,5 @@
 export { type PointCloud, pointCount } from './cloud';
+export { type CondenseOptions, condenseScan, type ScanCells } from './condense';
 export { LABEL, LABEL_NAMES, type LabelName } from './labels';
 export { frameAt, moved, type RigidFrame, withOrigin } from './rigidFrame';
 export { segmentScan } from './segment';

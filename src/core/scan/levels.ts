@@ -15,6 +15,8 @@ const LEAST_FACETS = 25;
 const LEAST_POINTS = 60;
 /** Between rim and floor at least this, mm; nearer, both are one: a shower floor. */
 const LEAST_STEP = 30;
+/** The rim lies at most this far above where the walls' facets end, mm. */
+const ABOVE_FOOT = 60;
 
 export interface Levels {
   rim: RobustField | null;
@@ -23,7 +25,7 @@ export interface Levels {
 }
 
 /**
- * Rim, floor and ceiling: the rim is the height at which most points lie along the walls, below the walls' middle; it is
+ * Rim, floor and ceiling: the rim is the height at which most points lie along the walls, about where these end below; it is
  * too narrow to show as facets. The floor is the lowest crowd of level facets outside the alcove, the ceiling the crowd
  * of those above the walls' middle.
  * @param sample points in the wall frame, x, y, z after one another
@@ -37,7 +39,7 @@ export function levelsOf(
 ): Levels {
   const middle = middleHeight(facets);
   const { outside, above } = levelFacets(facets, walls, depth);
-  const rim = rimOf(sample, walls, middle, depth);
+  const rim = rimOf(sample, walls, footOf(facets, walls, depth) + ABOVE_FOOT, depth);
   const floor = crowdedHeight(
     outside.filter((y) => y < middle),
     LEAST_FACETS,
@@ -76,7 +78,7 @@ const cubeOf = (x: number, y: number, z: number): number =>
 function rimOf(
   sample: Float64Array,
   walls: Record<WallLabel, RobustField>,
-  middle: number,
+  highest: number,
   depth: number,
 ): RobustField | null {
   const inside: number[] = [];
@@ -84,7 +86,7 @@ function rimOf(
   const seen = new Set<number>();
   for (let p = 0; p < sample.length; p += 3) {
     const [x, y, z] = [sample[p]!, sample[p + 1]!, sample[p + 2]!];
-    if (y > middle || z > depth + 60) continue;
+    if (y > highest || z > depth + 60) continue;
     const away = fromWalls(walls, x, y, z);
     if (away < CLEAR) continue;
     inside.push(p);
@@ -103,6 +105,18 @@ function rimOf(
     near.map((p) => sample[p + 1]!),
     { start: Float64Array.of(height * 1e-3, 0, 0, 0, 0, 0), within: [25, 15, 10, 10], bowSd: 8 },
   );
+}
+
+/** Where the walls end below, as far as their facets show. */
+function footOf({ count, middles, normals }: Facets, walls: Record<WallLabel, RobustField>, depth: number): number {
+  const heights: number[] = [];
+  for (let f = 0; f < 3 * count; f += 3) {
+    const [x, y, z] = [middles[f]!, middles[f + 1]!, middles[f + 2]!];
+    if (Math.abs(normals[f + 1]!) > 0.2 || z > depth) continue;
+    if (Math.abs(fromWalls(walls, x, y, z)) < 15) heights.push(y);
+  }
+  heights.sort((a, b) => a - b);
+  return heights[Math.floor(0.03 * heights.length)] ?? 0;
 }
 
 /** Halfway up what the walls show. */

@@ -1,0 +1,177 @@
+import type { Scan, ScanGrid } from '../job-file';
+import { type CellCounts, cellCounts } from './cellCounts';
+import { type PointCloud, pointCount } from './cloud';
+import { type Field, fieldAt, median, type RobustField } from './field';
+import { frontEdges } from './frontEdges';
+import { BINS, binOf, type RobustMean, robustMean } from './histogram';
+import { labelledFields, SURFACE_NAMES } from './labelled';
+import { RUN } from './labelPoints';
+import { LABEL } from './labels';
+import type { RigidFrame } from './rigidFrame';
+import { withoutStrays } from './strays';
+import type { SurfaceName } from './surfaces';
+
+/** What the adjustment takes from a scan: the part of a `scan` reading that comes from its points. */
+export type ScanCells = Pick<Scan, 'points' | 'surfaces' | 'front'>;
+
+export interface CondenseOptions {
+  /** side of a cell, mm */
+  cell?: number;
+  onProgress?(share: number): void;
+  cancelled?(): boolean;
+}
+
+/** A cell with fewer points says nothing. */
+const LEAST_POINTS = 5;
+/** Points on the rim from which its cells are half as wide. */
+const FOR_SMALL_CELLS = 4000;
+/** Nearer to a neighbouring surface than this a point may belong to it, mm. */
+const CLEAR = 14;
+/** Nothing of an alcove lies farther from its origin, mm. */
+const FARTHEST = 3000;
+/** A cell whose points spread so much wider than its wall's usual cell shows something on the wall, not the wall. */
+const WIDE = { times: 1.8, more: 0.6 };
+/** The spread of fewer points than this says less than that of the usual cell. */
+const FEW = 40;
+/** A mean of a cell is never better known than this, mm: the last digit kept, and what its points share. */
+const LEAST_SD = 0.05;
+
+/**
+ * The cells of each surface: in each a robust mean of its points' heights, at its middle (a quadratic shape of the whole
+ * surface is taken off first, so that it does not matter where in the cell the points lie), with the standard deviation
+ * that their spread gives it. Points near another surface are left out. Null where it was cancelled.
+ */
+export function condenseScan(
+  cloud: PointCloud,
+  labels: Uint8Array,
+  frame: RigidFrame,
+  { cell = 50, onProgress, cancelled }: CondenseOptions = {},
+): ScanCells | null {
+  const fields = labelledFields(cloud, labels, frame);
+  onProgress?.(0.3);
+  const count = pointCount(cloud);
+  let onRim = 0;
+  for (let i = 0; i < count; i++) if (labels[i] === LABEL.rim) onRim++;
+  const grids = gridsOf(fields, cell, onRim);
+  for (let from = 0; from < count; from += RUN) {
+    if (cancelled?.() === true) return null;
+    countPoints(cloud, labels, frame, fields, grids, from, Math.min(count, from + RUN));
+    onProgress?.(0.3 + 0.7 * Math.min(1, (from + RUN) / count));
+  }
+  const surfaces: ScanCells['surfaces'] = {};
+  let points = 0;
+  for (const name of SURFACE_NAMES) {
+    const [field, grid] = [fields[name], grids[name]];
+    if (field === undefined || grid === undefined) continue;
+    const condensed = condensedGrid(grid, field.field);
+    if (condensed === null) continue;
+    surfaces[name] = condensed.grid;
+    points += condensed.points;
+  }
+  return { points, surfaces, front: frontEdges(cloud, labels, frame, fields) };
+}
+
+type Fields = Partial<Record<SurfaceName, RobustField>>;
+type Grids = Partial<Record<SurfaceName, CellCounts>>;
+
+function gridsOf(fields: Fields, cell: number, onRim: number): Grids {
+  const full: [number, number] = [-FARTHEST, FARTHEST];
+  const grids: Grids = {};
+  const x: [number, number] = [
+    fields.left ? fieldAt(fields.left.field, 0, 0) - 100 : -FARTHEST / 2,
+    fields.right ? fieldAt(fields.right.field, 0, 0) + 100 : FARTHEST / 2,
+  ];
+  const z: [number, number] = [0, 1500];
+  if (fields.back) grids.back = cellCounts(x, full, cell);
+  if (fields.left) grids.left = cellCounts(z, full, cell);
+  if (fields.right) grids.right = cellCounts(z, full, cell);
+  // Ledges are narrow: smaller cells lie on them whole, where there are points enough to fill them.
+  if (fields.rim) grids.rim = cellCounts(x, z, onRim > FOR_SMALL_CELLS ? cell / 2 : cell);
+  return grids;
+}
+
+function countPoints(
+  { positions }: PointCloud,
+  labels: Uint8Array,
+  { rotation: r, translation: [tx, ty, tz] }: RigidFrame,
+  fields: Fields,
+  grids: Grids,
+  from: number,
+  to: number,
+): void {
+  const nameOf = [null, null, 'rim', 'back', 'left', 'right', null, null] as const;
+  const [b, l, ri, m] = [fields.back?.field, fields.left?.field, fields.right?.field, fields.rim?.field];
+  for (let i = from; i < to; i++) {
+    const label = labels[i]!;
+    if (label < LABEL.rim || label > LABEL.right) continue;
+    const name = nameOf[label]!;
+    const grid = grids[name];
+    if (grid === undefined) continue;
+    const [px, py, pz] = [positions[3 * i]!, positions[3 * i + 1]!, positions[3 * i + 2]!];
+    const x = r[0]! * px + r[1]! * py + r[2]! * pz + tx;
+    const y = r[3]! * px + r[4]! * py + r[5]! * pz + ty;
+    const z = r[6]! * px + r[7]! * py + r[8]! * pz + tz;
+    if (name !== 'back' && b !== undefined && z - at(b, x, y) < CLEAR) continue;
+    if (name !== 'left' && l !== undefined && x - at(l, z, y) < CLEAR) continue;
+    if (name !== 'right' && ri !== undefined && at(ri, z, y) - x < CLEAR) continue;
+    if (name !== 'rim' && m !== undefined && y - at(m, x, z) < CLEAR) continue;
+    const [s, t, h] = name === 'back' ? [x, y, z] : name === 'rim' ? [x, z, y] : [z, y, x];
+    const column = Math.floor((s - grid.from[0]) / grid.size);
+    const row = Math.floor((t - grid.from[1]) / grid.size);
+    if (column < 0 || row < 0 || column >= grid.columns || row >= grid.rows) continue;
+    const off = h - at((name === 'back' ? b : name === 'left' ? l : name === 'right' ? ri : m)!, s, t);
+    const bin = binOf(off);
+    if (bin < 0) continue;
+    const k = (row * grid.columns + column) * BINS + bin;
+    grid.counts[k]! += 1;
+    grid.sums[k]! += off;
+  }
+}
+
+const at = (c: Field, a: number, b: number): number => {
+  const u = a * 1e-3;
+  const v = b * 1e-3;
+  return 1e3 * (c[0]! + u * (c[1]! + c[3]! * v + c[4]! * u) + v * (c[2]! + c[5]! * v));
+};
+
+/** Means of all cells that have one, on the smallest grid that holds them. */
+function condensedGrid(grid: CellCounts, field: Field): { grid: ScanGrid; points: number } | null {
+  const means = Array.from({ length: grid.columns * grid.rows }, (_, k) => {
+    const mean = robustMean(
+      grid.counts.subarray(k * BINS, (k + 1) * BINS),
+      grid.sums.subarray(k * BINS, (k + 1) * BINS),
+    );
+    return mean !== null && mean.count >= LEAST_POINTS ? mean : null;
+  });
+  const spreads = means.flatMap((mean) => (mean === null ? [] : [mean.spread]));
+  if (spreads.length === 0) return null;
+  const usual = median(spreads);
+  const even = means.map((mean) => (mean !== null && mean.spread <= WIDE.times * usual + WIDE.more ? mean : null));
+  const sdOf = ({ spread, count }: RobustMean): number =>
+    Math.hypot(LEAST_SD, Math.max(spread, count < FEW ? usual : usual / 2) / Math.sqrt(count));
+  const kept = withoutStrays(even, grid.columns, sdOf);
+  const rows = kept.flatMap((mean, k) => (mean === null ? [] : [Math.floor(k / grid.columns)]));
+  const columns = kept.flatMap((mean, k) => (mean === null ? [] : [k % grid.columns]));
+  if (rows.length === 0) return null;
+  const [row0, row1] = [Math.min(...rows), Math.max(...rows)];
+  const [column0, column1] = [Math.min(...columns), Math.max(...columns)];
+  const from: [number, number] = [grid.from[0] + (column0 + 0.5) * grid.size, grid.from[1] + (row0 + 0.5) * grid.size];
+  const value: (number | null)[] = [];
+  const sd: (number | null)[] = [];
+  let points = 0;
+  for (let row = row0; row <= row1; row++) {
+    for (let column = column0; column <= column1; column++) {
+      const mean = kept[row * grid.columns + column]!;
+      if (mean === null) {
+        value.push(null);
+        sd.push(null);
+        continue;
+      }
+      points += mean.count;
+      const [a, b] = [from[0] + (column - column0) * grid.size, from[1] + (row - row0) * grid.size];
+      value.push(Number((fieldAt(field, a, b) + mean.mean).toFixed(2)));
+      sd.push(Number(sdOf(mean).toFixed(3)));
+    }
+  }
+  return { grid: { from, size: grid.size, columns: column1 - column0 + 1, value, sd }, points };
+}

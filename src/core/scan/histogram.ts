@@ -1,0 +1,81 @@
+/** Heights off a surface are counted from −REACH to REACH in bins this wide, mm. */
+const REACH = 24;
+const BIN = 0.75;
+export const BINS = (2 * REACH) / BIN;
+const NORMAL = 1.4826;
+/** A mean takes what lies within so many spreads of the median, never less than this, mm. */
+const WITHIN = 2.6;
+const LEAST_WITHIN = 0.9;
+/** Standard deviation of a normal distribution cut at 2.6 spreads, as a share of the whole one's. */
+const CUT_SPREAD = 0.955;
+
+/** Bin of a height off the surface, or −1 where it lies beyond all. */
+export const binOf = (off: number): number => {
+  const bin = Math.floor((off + REACH) / BIN);
+  return bin >= 0 && bin < BINS ? bin : -1;
+};
+
+export interface RobustMean {
+  mean: number;
+  /** spread of a single point, mm */
+  spread: number;
+  count: number;
+}
+
+/**
+ * Mean of what lies within 2.6 spreads of the median, evenly on both sides, so that points beyond on one side do not draw
+ * it; the spread from the median of absolute deviations. Median and window go by bins, the mean by the points' own sums.
+ * @param counts, sums of one cell, BINS each
+ */
+export function robustMean(counts: ArrayLike<number>, sums: ArrayLike<number>): RobustMean | null {
+  let total = 0;
+  for (let k = 0; k < BINS; k++) total += counts[k]!;
+  if (total === 0) return null;
+  const median = quantile(counts, total / 2);
+  const spread = Math.max(NORMAL * medianDeviation(counts, median, total), BIN / 4);
+  const reach = Math.max(WITHIN * spread, LEAST_WITHIN);
+  let [count, sum, square] = [0, 0, 0];
+  for (let k = 0; k < BINS; k++) {
+    const n = counts[k]!;
+    if (n === 0 || Math.abs(-REACH + (k + 0.5) * BIN - median) > reach) continue;
+    const mean = sums[k]! / n;
+    count += n;
+    sum += sums[k]!;
+    square += n * (mean - median) ** 2;
+  }
+  if (count === 0) return null;
+  const mean = sum / count;
+  const within = Math.sqrt(Math.max(0, square / count - (mean - median) ** 2)) / CUT_SPREAD;
+  return { mean, spread: Math.max(within, 0.05), count };
+}
+
+function quantile(counts: ArrayLike<number>, rank: number): number {
+  let below = 0;
+  for (let k = 0; k < BINS; k++) {
+    const n = counts[k]!;
+    if (below + n >= rank && n > 0) return -REACH + (k + (rank - below) / n) * BIN;
+    below += n;
+  }
+  return 0;
+}
+
+/** Median distance from the median: the half-width of the window about it that holds half of all. */
+function medianDeviation(counts: ArrayLike<number>, median: number, total: number): number {
+  let [low, high] = [0, REACH];
+  for (let step = 0; step < 20; step++) {
+    const half = (low + high) / 2;
+    if (heldWithin(counts, median - half, median + half) < total / 2) low = half;
+    else high = half;
+  }
+  return (low + high) / 2;
+}
+
+/** Count between two heights, bins that they cut through shared out evenly. */
+function heldWithin(counts: ArrayLike<number>, from: number, to: number): number {
+  const [a, b] = [(from + REACH) / BIN, (to + REACH) / BIN];
+  let held = 0;
+  for (let k = Math.max(0, Math.floor(a)); k < Math.min(BINS, Math.ceil(b)); k++) {
+    held += counts[k]! * (Math.min(b, k + 1) - Math.max(a, k));
+  }
+  return held;
+}
