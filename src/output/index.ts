@@ -37,9 +37,11 @@ export { panelDxf, panelSvg, pieceDxf, pieceSvg } from './template';
 export { type TemplateFiles, templateFiles } from './templateFiles';
 export {
   capital,
+  carriedName,
   cartridgeName,
   cartridgeWords,
   dayWords,
+  degrees,
   dryFitFault,
   dryFitWords,
   durationWords,
@@ -54,12 +56,16 @@ export {
   movementBasis,
   movementUse,
   offcutWords,
+  passageNames,
+  passageWords,
   pieceTitle,
   placedWords,
   ruleWords,
   sizeWords,
   timeWords,
   verdictWords,
+  type WayWords,
+  wayWords,
   whenWords,
 } from './words';
 

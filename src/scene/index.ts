@@ -27,3 +27,4 @@ export {
   signed,
   type WallField,
 } from './heat';
+export { WayView, type WayViewProps } from './way';

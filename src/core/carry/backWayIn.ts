@@ -117,8 +117,8 @@ export function backWayIn(
 }
 
 const turnedWords = (first: string): Laid['words'] => ({
-  start: `turned, ${first} edge first`,
-  in: `${first} edge home, still turned`,
+  start: `${first} edge first`,
+  in: `${first} edge home`,
   home: 'swung home',
 });
 

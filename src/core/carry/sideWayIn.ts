@@ -53,7 +53,7 @@ export function sideWayIn(
     place: (y, depth) => [inward * depth, y, 0],
     lift: 0,
     words: {
-      start: tilt ? `leaned over, ${first} edge first` : 'upright in the middle of the alcove',
+      start: tilt ? `${first} edge first` : 'upright in the middle of the alcove',
       in: tilt ? `${first} edge at the wall` : 'at the wall',
       home: tilt ? 'tipped up against the wall' : 'in its place',
     },
@@ -144,6 +144,6 @@ function fromRoom(inside: Pose, panel: Panel, inward: 1 | -1, front: number, lea
     shift: [inside.shift[0], inside.shift[1], inside.shift[2] + z],
   });
   return leaned > 0
-    ? [pose('leaned over, out in front', out), pose('leaned over, inside', 0)]
+    ? [pose('out in front', out), pose('inside', 0)]
     : [pose('out in front', out)];
 }

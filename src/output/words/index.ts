@@ -5,4 +5,5 @@ export { fillerWords, inputAmount } from './materialWords';
 export { capital, pieceTitle } from './pieceWords';
 export { offcutWords, placedWords, sizeWords } from './sheetWords';
 export { figureWords, judgementWords, ruleWords, verdictWords } from './verdictWords';
+export { carriedName, degrees, passageNames, passageWords, type WayWords, wayWords } from './wayWords';
 export { dayWords, durationWords, timeWords, whenWords } from './workWords';

@@ -4,6 +4,7 @@ import { benchItem } from './bench-item';
 import { PanelBench } from './PanelBench';
 import { PieceBench } from './PieceBench';
 import { SheetsBench } from './SheetsBench';
+import { WayBench } from './way';
 
 /** At the saw: all that is cut, each piece with its flat template, numbers and files. */
 export function Bench({ item }: { item: string }) {
@@ -15,9 +16,12 @@ export function Bench({ item }: { item: string }) {
   return (
     <>
       <BenchList shown={shown} result={result} />
-      {panel && <PanelBench panel={panel} job={job} result={result} />}
+      {panel && group === 'panels' && <PanelBench panel={panel} job={job} result={result} />}
+      {panel && group === 'ways' && <WayBench key={panel} panel={panel} job={job} result={result} />}
       {group === 'sheets' && <SheetsBench job={job} result={result} />}
-      {!panel && group !== 'sheets' && <PieceBench group={group} piece={piece} job={job} result={result} />}
+      {!panel && group !== 'sheets' && group !== 'ways' && (
+        <PieceBench group={group} piece={piece} job={job} result={result} />
+      )}
     </>
   );
 }

@@ -11,6 +11,7 @@ const groups: readonly (readonly [Group, string])[] = [
   ['shelves', 'Shelves'],
   ['fillers', 'Fillers'],
   ['sheets', 'Sheets and lengths'],
+  ['ways', 'Getting in'],
 ];
 
 /** More pieces than these are offered as a list to choose from, to save room. */
@@ -18,22 +19,24 @@ const mostButtons = 3;
 
 /** All that is cut, by kind: pick one and its template shows. */
 export function BenchList({ shown, result }: { shown: BenchItem; result: Result }) {
-  const count = (group: Group) =>
-    group === 'panels' ? 3 : group === 'sheets' ? result.layout.sheets.length : result.pieces[group].length;
+  const count = (group: Group): string => {
+    if (group === 'ways') return '';
+    return ` ${group === 'panels' ? 3 : group === 'sheets' ? result.layout.sheets.length : result.pieces[group].length}`;
+  };
   const Pick = shown.siblings.length > mostButtons ? ChoiceField<string> : Segments<string>;
-  const item = shown.panel ?? shown.piece?.id ?? null;
+  const item = shown.group === 'ways' ? `ways.${shown.panel}` : (shown.panel ?? shown.piece?.id ?? null);
   return (
     <nav className={styles.list} aria-label="What is cut">
       <Segments
         label="Kind of piece"
         value={shown.group}
-        choices={groups.map(([group, words]) => [group, `${words} ${count(group)}`] as const)}
+        choices={groups.map(([group, words]) => [group, `${words}${count(group)}`] as const)}
         onChoose={(group) => goTo({ name: 'bench', item: group === 'panels' ? 'back' : group })}
       />
       {shown.siblings.length > 0 && (
         <div className={styles.siblings}>
           <Pick
-            label={shown.group === 'panels' ? 'Panel' : 'Piece'}
+            label={shown.panel ? 'Panel' : 'Piece'}
             value={item ?? ''}
             choices={shown.siblings}
             onChoose={(chosen) => goTo({ name: 'bench', item: chosen })}

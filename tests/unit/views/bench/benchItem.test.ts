@@ -13,6 +13,8 @@ it.each([
   ['trim', 'trim', null, 'trim.top'],
   ['shelves.gone', 'shelves', null, 'shelves.low'],
   ['sheets', 'sheets', null, null],
+  ['ways.left', 'ways', 'left', null],
+  ['ways', 'ways', 'back', null],
 ])('shows for %s', (item, group, panel, piece) => {
   const shown = benchItem(item, result);
   expect([shown.group, shown.panel, shown.piece?.id ?? null]).toEqual([group, panel, piece]);

@@ -1,0 +1,2 @@
+export { poseBetween } from './pose-between';
+export { WayView, type WayViewProps } from './WayView';

@@ -1,0 +1,1 @@
+export { WayBench } from './WayBench';
