@@ -143,7 +143,5 @@ function fromRoom(inside: Pose, panel: Panel, inward: 1 | -1, front: number, lea
     angle,
     shift: [inside.shift[0], inside.shift[1], inside.shift[2] + z],
   });
-  return leaned > 0
-    ? [pose('out in front', out), pose('inside', 0)]
-    : [pose('out in front', out)];
+  return leaned > 0 ? [pose('out in front', out), pose('inside', 0)] : [pose('out in front', out)];
 }
