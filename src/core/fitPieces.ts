@@ -15,11 +15,20 @@ export interface FittedPieces {
   problems: Problem[];
 }
 
-/** Legs first, then the trim over panels and legs with its fillers, shelves, and last the sheets they come from. */
-export function fitPieces(alcove: Alcove, covariance: Matrix, job: Job, panels: Record<WallName, Panel>): FittedPieces {
+/**
+ * Legs first, then the trim over panels and legs with its fillers, shelves, and last the sheets they come from.
+ * @param seats the alcove with its walls where the panels' backs stand, the even bed taken off
+ */
+export function fitPieces(
+  alcove: Alcove,
+  covariance: Matrix,
+  job: Job,
+  panels: Record<WallName, Panel>,
+  seats = alcove,
+): FittedPieces {
   const { legs, problems: legProblems } = fitLegs(alcove, covariance, job);
-  const { trim, fillers, problems: trimProblems } = fitTrim(alcove, covariance, job, panels, legs);
-  const { shelves, problems: shelfProblems } = fitShelves(alcove, covariance, job, panels);
+  const { trim, fillers, problems: trimProblems } = fitTrim(alcove, covariance, job, panels, legs, seats);
+  const { shelves, problems: shelfProblems } = fitShelves(seats, covariance, job, panels);
   const { layout, problems: sheetProblems } = planSheets(job, panels, [...legs, ...fillers]);
   return {
     pieces: { trim, legs, fillers, shelves },

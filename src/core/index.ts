@@ -9,6 +9,7 @@ export type {
   Suspect,
 } from './adjust';
 export type { Advice } from './advice';
+export type { BedReport, Contact, Convergence, Patch, PlaceOnBed, Shim } from './bed';
 export { type Carried, type GettingIn, movePoint, type Passage, type Pose, placeWords, type WayIn } from './carry';
 export { applyChoice, type Hiding, type HidingPair, hidingOf, hidingPairs } from './choice';
 export type {

@@ -1,5 +1,6 @@
 import type { AdjustmentReport } from './adjust';
 import type { Advice } from './advice';
+import type { BedReport } from './bed';
 import type { GettingIn } from './carry';
 import type { FrontReport } from './diagnose';
 import type { DryFit } from './dry-fit';
@@ -28,6 +29,8 @@ export interface Result {
   /** what trim is cut from which stock length; there once `planStock` has been asked, which takes a solver and a while */
   stock?: StockPlan;
   materials: Materials;
+  /** how each panel's sheet sits on its wall */
+  bedding: Record<WallName, BedReport>;
   /** how sheets and panels get to the alcove and to their walls */
   gettingIn: GettingIn;
   sequence: SequenceStep[];

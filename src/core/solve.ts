@@ -2,6 +2,7 @@ import { adjust } from './adjust';
 import { adjustmentReport } from './adjustmentReport';
 import { adviceFor } from './advice';
 import { restrained } from './alcove';
+import { type BedReport, bedProblems, bedReport } from './bed';
 import { gettingIn } from './carry';
 import { diagnose } from './diagnose';
 import { fitPieces } from './fitPieces';
@@ -10,6 +11,7 @@ import { materialsFor } from './materials';
 import { fitPanel, type Panel, type Problem } from './panel';
 import type { Piece } from './piece';
 import type { Result } from './result';
+import { seatFigures, seatPanels } from './seat';
 import { sequenceFor } from './sequence';
 import { withVerdicts } from './verdict';
 
@@ -25,16 +27,26 @@ export function solve(job: Job): Result {
     what: `the readings put the ${words} where none can be; look for one that was misread or mistyped`,
     howMuch: null,
   }));
+  const seating = seatPanels(alcove, job);
   const fit = (name: WallName): Panel => {
-    const fitted = fitPanel(alcove, adjustment.covariance, job, name);
+    const seated = { edges: seating.edges, ...seatFigures(alcove, job, seating, name) };
+    const fitted = fitPanel(alcove, adjustment.covariance, job, name, seated);
     problems.push(...fitted.problems);
     return fitted.panel;
   };
   const panels = { back: fit('back'), left: fit('left'), right: fit('right') };
-  const { pieces, layout, problems: pieceProblems } = fitPieces(alcove, adjustment.covariance, job, panels);
+  const {
+    pieces,
+    layout,
+    problems: pieceProblems,
+  } = fitPieces(alcove, adjustment.covariance, job, panels, seating.edges);
   problems.push(...pieceProblems);
-  const bought = materialsFor(alcove, job, { panels, ...pieces, layout });
+  const bought = materialsFor(alcove, job, { panels, ...pieces, layout }, seating);
   problems.push(...bought.problems);
+  const bedOf = (name: WallName): BedReport =>
+    bedReport(alcove, adjustment.covariance, job, seating, panels[name], bought.materials.adhesive[name]);
+  const bedding = { back: bedOf('back'), left: bedOf('left'), right: bedOf('right') };
+  for (const name of ['back', 'left', 'right'] as const) problems.push(...bedProblems(name, bedding[name], job));
   const carried = gettingIn(alcove, adjustment.covariance, job, panels);
   problems.push(...carried.problems);
   const report = adjustmentReport(adjustment, job);
@@ -47,6 +59,7 @@ export function solve(job: Job): Result {
     pieces,
     layout,
     materials: bought.materials,
+    bedding,
     gettingIn: carried.gettingIn,
     sequence: sequenceFor(job, {
       panels,

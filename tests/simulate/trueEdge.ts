@@ -1,4 +1,4 @@
-import type { Fit, Rim, Side } from '../../src/core/job-file';
+import type { Fit, Rim, Side, WallName } from '../../src/core/job-file';
 import type { EdgeName, PanelName } from '../../src/core/panel';
 import { bisect } from './bisect';
 import { frontAt, rimAt, type TrueAlcove, wallAt } from './trueAlcove';
@@ -7,7 +7,13 @@ import { frontAt, rimAt, type TrueAlcove, wallAt } from './trueAlcove';
 export interface Build {
   fit: Fit;
   rim: Rim;
+  /** how far the back of each sheet stands off its even bed, towards the room, mm; without it nowhere */
+  stands?: (wall: WallName, at: number, height: number) => number;
 }
+
+/** z or x of the back of a sheet, the even bed taken off. */
+const seatAt = (alcove: TrueAlcove, { stands }: Build, wall: WallName, at: number, height: number): number =>
+  wallAt(alcove, wall, at, height) + (wall === 'right' ? -1 : 1) * (stands?.(wall, at, height) ?? 0);
 
 /** Farther than any edge lies from the origin, mm. */
 const FAR = 2500;
@@ -17,24 +23,26 @@ export function trueEdge(alcove: TrueAlcove, build: Build, panel: PanelName, edg
   const { fit } = build;
   if (edge === 'top') return fit.top;
   if (edge === 'bottom') return bottom(alcove, build, panel, along);
-  if (panel === 'back') return backPanelSide(alcove, fit, edge as Side, along);
+  if (panel === 'back') return backPanelSide(alcove, build, edge as Side, along);
   if (edge === 'front') return frontAt(alcove, panel, along) - fit.frontSetBack;
-  return sidePanelBack(alcove, fit, panel, along);
+  return sidePanelBack(alcove, build, panel, along);
 }
 
-function backPanelSide(alcove: TrueAlcove, fit: Fit, side: Side, v: number): number {
+function backPanelSide(alcove: TrueAlcove, build: Build, side: Side, v: number): number {
+  const { fit } = build;
   const limits = (u: number): number[] =>
-    bothFaces(fit).map((face) => wallAt(alcove, side, wallAt(alcove, 'back', u, v) + face, v));
+    bothFaces(fit).map((face) => wallAt(alcove, side, seatAt(alcove, build, 'back', u, v) + face, v));
   return side === 'left'
     ? bisect((u) => u - Math.max(...limits(u)) - fit.cornerJoint, -FAR, FAR)
     : bisect((u) => u - Math.min(...limits(u)) + fit.cornerJoint, -FAR, FAR);
 }
 
-function sidePanelBack(alcove: TrueAlcove, fit: Fit, side: Side, v: number): number {
+function sidePanelBack(alcove: TrueAlcove, build: Build, side: Side, v: number): number {
+  const { fit } = build;
   const backPanelFace = fit.bed + fit.thickness;
   return bisect(
     (z) => {
-      const limits = facesOf(alcove, fit, side, z, v).map((x) => wallAt(alcove, 'back', x, v) + backPanelFace);
+      const limits = facesOf(alcove, build, side, z, v).map((x) => seatAt(alcove, build, 'back', x, v) + backPanelFace);
       return z - Math.max(...limits) - fit.cornerJoint;
     },
     -FAR,
@@ -42,13 +50,14 @@ function sidePanelBack(alcove: TrueAlcove, fit: Fit, side: Side, v: number): num
   );
 }
 
-function bottom(alcove: TrueAlcove, { fit, rim }: Build, panel: PanelName, u: number): number {
+function bottom(alcove: TrueAlcove, build: Build, panel: PanelName, u: number): number {
+  const { fit, rim } = build;
   return bisect(
     (v) => {
       const faces =
         panel === 'back'
-          ? bothFaces(fit).map((face) => [u, wallAt(alcove, 'back', u, v) + face] as const)
-          : facesOf(alcove, fit, panel, u, v).map((x) => [x, u] as const);
+          ? bothFaces(fit).map((face) => [u, seatAt(alcove, build, 'back', u, v) + face] as const)
+          : facesOf(alcove, build, panel, u, v).map((x) => [x, u] as const);
       return v - Math.max(...faces.map(([x, z]) => rimAt(alcove, x, z) + contour(rim, z))) - fit.rimJoint;
     },
     -FAR,
@@ -60,8 +69,8 @@ function bottom(alcove: TrueAlcove, { fit, rim }: Build, panel: PanelName, u: nu
 const bothFaces = ({ bed, thickness }: Fit): number[] => [bed, bed + thickness];
 
 /** x of a side panel's two faces. */
-const facesOf = (alcove: TrueAlcove, fit: Fit, side: Side, z: number, v: number): number[] =>
-  bothFaces(fit).map((face) => wallAt(alcove, side, z, v) + (side === 'left' ? face : -face));
+const facesOf = (alcove: TrueAlcove, build: Build, side: Side, z: number, v: number): number[] =>
+  bothFaces(build.fit).map((face) => seatAt(alcove, build, side, z, v) + (side === 'left' ? face : -face));
 
 /** Rise of the rim over its plane where it rolls over to the apron; the profile's last point lies at the apron's face. */
 function contour(rim: Rim, z: number): number {

@@ -79,8 +79,9 @@ function residual({ across, up, entries }: Stencil, b: Float64Array, x: Float64A
   }
 }
 
-/** Solves the smallest system by Cholesky's method; a share of the diagonal is added so that it always goes. */
-function directly({ across, up, entries }: Stencil): (b: Float64Array) => Float64Array {
+/** Solves the smallest system by Cholesky's method; a share of the diagonal is added, more and more of it until it goes. */
+function directly(stencil: Stencil, share = 1e-12): (b: Float64Array) => Float64Array {
+  const { across, up, entries } = stencil;
   const size = across * up;
   const matrix = Matrix.zeros(size, size);
   let largest = 0;
@@ -98,9 +99,10 @@ function directly({ across, up, entries }: Stencil): (b: Float64Array) => Float6
           matrix.set(column, row, entry);
         }
       }
-      matrix.set(row, row, diagonal + 1e-12 * largest + (diagonal <= 0 ? largest || 1 : 0));
+      matrix.set(row, row, diagonal + share * largest + (diagonal <= 0 ? largest || 1 : 0));
     }
   }
   const factor = new CholeskyDecomposition(matrix);
+  if (!factor.isPositiveDefinite()) return directly(stencil, 100 * share);
   return (b) => Float64Array.from(factor.solve(Matrix.columnVector(b)).getColumn(0));
 }

@@ -1,5 +1,18 @@
 export { type SurfacePoint, surfaceOf } from './evaluate';
-export { type Pressed, pressSheet } from './press';
-export { heightOf, type Plane, restingPlane, restOn, type Sample } from './restingPlane';
-export { type SplineGrid, splineGrid } from './splineGrid';
-export { type BendingStiffness, bendingStiffness, isotropic, type SheetMaterial } from './stiffness';
+export { followFloor } from './follow';
+export { type Gripped, gripSheet } from './grip';
+export { isRigid, type Pressed, pressSheet } from './press';
+export {
+  heightOf,
+  type Plane,
+  planeThrough,
+  restingPlane,
+  restOn,
+  type Sample,
+  type Supports,
+  supportsOn,
+} from './restingPlane';
+export { type SplineSum, splineAt } from './splineAt';
+export { centreOf, coefficientsOf, type SplineGrid, splineGrid } from './splineGrid';
+export { areasOf, plateStencil, times } from './stencil';
+export { type BendingStiffness, bendingStiffness, isotropic, orthotropic, type SheetMaterial } from './stiffness';

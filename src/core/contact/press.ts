@@ -10,16 +10,18 @@ export interface Pressed extends Settled {
   grid: SplineGrid;
   /** bending energy less the work of the pressure, N·mm, counted from the level u, v plane */
   energy: number;
+  /** on each grid, coarsest first, the last one's included: the same counted from the wall; cells along u and v */
+  energies: { columns: number; rows: number; energy: number }[];
   /** true where the sheet bends so little that it counts as rigid and rests on three points exactly */
   rigid: boolean;
 }
 
-interface Rectangle {
+export interface Rectangle {
   u: readonly [number, number];
   v: readonly [number, number];
 }
 
-/** Share of the load that may be out of balance on the grids that only prepare the start. */
+/** Share of the load that may be out of balance on the grids that only prepare the start; the last but one is solved out. */
 const ROUGH = 1e-2;
 /** A sheet that would sag no more than this, mm, over its whole length counts as rigid. */
 const RIGID = 0.02;
@@ -46,22 +48,26 @@ export function pressSheet(
   const finest = splineGrid(region, columns, rows);
   if (isRigid(stiffness, region, pressure)) return restSheet(height, finest, region, pressure);
   let pressed: Pressed | null = null;
+  const energies: Pressed['energies'] = [];
   for (const grid of stackOf(finest).reverse()) {
     const floor = coefficientsOf(grid, height);
     const areas = areasOf(grid);
     const load = areas.map((area) => area * pressure);
     const problem = { grid, matrix: plateStencil(grid, stiffness), load, floor, areas };
     const depth = depthOf(floor);
-    const enough = grid === finest ? tolerance : ROUGH;
+    const enough = grid.columns * 2 >= finest.columns ? tolerance : ROUGH;
     const quick: Settled | null = pressed && settle(problem, refined(pressed, grid, floor), depth * LATER, enough);
     const settled: Settled = quick?.converged ? quick : settle(problem, flatStart(floor), depth, enough);
-    pressed = { grid, ...settled, energy: energyOf(settled, load, floor), rigid: false };
+    const energy = energyOf(settled, load, floor);
+    const fromWall = energy - load.reduce((sum, force, k) => sum + force * (floor[k] as number), 0);
+    energies.push({ columns: grid.columns, rows: grid.rows, energy: fromWall });
+    pressed = { grid, ...settled, energy, energies, rigid: false };
   }
   return pressed as unknown as Pressed;
 }
 
-/** A long free strip under even load sags pL⁴/64D at most about its middle support. */
-function isRigid({ u, v }: BendingStiffness, region: Rectangle, pressure: number): boolean {
+/** A long free strip under even load sags pL⁴/64D at most about its middle support: less than can be measured. */
+export function isRigid({ u, v }: BendingStiffness, region: Rectangle, pressure: number): boolean {
   const length = Math.max(region.u[1] - region.u[0], region.v[1] - region.v[0]);
   return (pressure * length ** 4) / (64 * Math.min(u, v)) < RIGID;
 }
@@ -86,10 +92,21 @@ function restSheet(
   const nothing = new Float64Array(across * up);
   const energy = areasOf(grid).reduce((sum, area, k) => sum + area * pressure * (coefficients[k] as number), 0);
   const held = new Uint8Array(across * up);
-  return { grid, coefficients, held, reaction: nothing, imbalance: [0], converged: true, energy, rigid: true };
+  const energies = [{ columns: grid.columns, rows: grid.rows, energy }];
+  return {
+    grid,
+    coefficients,
+    held,
+    reaction: nothing,
+    imbalance: [0],
+    converged: true,
+    energy,
+    energies,
+    rigid: true,
+  };
 }
 
-const depthOf = (floor: Float64Array): number => {
+export const depthOf = (floor: Float64Array): number => {
   let [low, high] = [Infinity, -Infinity];
   for (const value of floor) [low, high] = [Math.min(low, value), Math.max(high, value)];
   return high - low || 1;
@@ -98,7 +115,7 @@ const depthOf = (floor: Float64Array): number => {
 /**
  * In balance Ax = reaction − load, so that ½xᵀAx + loadᵀx = ½ (loadᵀx + reactionᵀfloor).
  */
-function energyOf({ coefficients, reaction }: Settled, load: Float64Array, floor: Float64Array): number {
+export function energyOf({ coefficients, reaction }: Settled, load: Float64Array, floor: Float64Array): number {
   return load.reduce(
     (sum, force, k) => sum + (force * (coefficients[k] as number) + (reaction[k] as number) * (floor[k] as number)) / 2,
     0,

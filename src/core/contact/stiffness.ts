@@ -28,6 +28,18 @@ export const isotropic = (modulus: number, poisson: number, thickness: number): 
 });
 
 /**
+ * Of a sheet that is stiffer one way than the other. Where its shear modulus has not been measured Huber's estimate
+ * stands for it: √(EᵤEᵥ) / 2(1 + √(ν_uv ν_vu)) (Timoshenko and Woinowsky-Krieger, 2nd ed., section 86).
+ */
+export const orthotropic = (modulusU: number, modulusV: number, poisson: number, thickness: number): SheetMaterial => ({
+  thickness,
+  modulusU,
+  modulusV,
+  poisson,
+  shear: Math.sqrt(modulusU * modulusV) / (2 * (1 + poisson * Math.sqrt(modulusV / modulusU))),
+});
+
+/**
  * Kirchhoff plate: D = E t³ / 12(1 − ν_uv ν_vu), ν_vu = ν_uv E_v / E_u; twist G t³ / 12.
  * Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., section 85.
  */

@@ -4,6 +4,7 @@ import type { Job, Side } from '../job-file';
 import type { EdgeName, Panel, Point } from '../panel';
 import { edgeStretch, type Fold, fold, foldPanel, type Piece } from '../piece';
 import type { Result } from '../result';
+import { seatPanels } from '../seat';
 import type { ShelfPiece } from '../shelf';
 import { outerLine, trimLines } from '../trim';
 import { measureEdge } from './measureEdge';
@@ -29,15 +30,20 @@ export type ReadBack = { ok: true; template: FlatTemplate } | { ok: false; why: 
  * @param templates by `panels.left` or the piece's id
  */
 export function dryFit(job: Job, result: Result, templates: ReadonlyMap<string, ReadBack>): DryFit {
-  return dryFitIn(restrained(adjust(job).alcove, job.fit.top).alcove, job, result, templates);
+  const { alcove } = restrained(adjust(job).alcove, job.fit.top);
+  return dryFitIn(alcove, job, result, templates, seatPanels(alcove, job).edges);
 }
 
-/** The same in an alcove known beforehand. */
+/**
+ * The same in an alcove known beforehand.
+ * @param seats the alcove with its walls where the panels' backs stand, the even bed taken off
+ */
 export function dryFitIn(
   alcove: Alcove,
   job: Job,
   { panels, pieces }: Pick<Result, 'panels' | 'pieces'>,
   templates: ReadonlyMap<string, ReadBack>,
+  seats = alcove,
 ): DryFit {
   const found: PieceFit[] = [];
   const unread: DryFit['unread'] = [];
@@ -47,9 +53,9 @@ export function dryFitIn(
     else found.push({ piece, edges: fit(read.template) });
   };
   for (const panel of [panels.back, panels.left, panels.right]) {
-    take(`panels.${panel.name}`, (template) => fitOfPanel(alcove, job, panel, template));
+    take(`panels.${panel.name}`, (template) => fitOfPanel(alcove, seats, job, panel, template));
   }
-  const rulesOf = pieceRules(alcove, job, pieces);
+  const rulesOf = pieceRules(alcove, seats, job, pieces);
   for (const piece of [...pieces.trim, ...pieces.legs, ...pieces.fillers, ...pieces.shelves]) {
     take(piece.id, (template) => fitOfPiece(piece, rulesOf(piece), template));
   }
@@ -63,9 +69,9 @@ export function dryFitIn(
   };
 }
 
-function fitOfPanel(alcove: Alcove, job: Job, panel: Panel, template: FlatTemplate): EdgeFit[] {
-  const place = foldPanel(alcove, job, panel);
-  const rules = panelRules(alcove, job, panel.name);
+function fitOfPanel(alcove: Alcove, seats: Alcove, job: Job, panel: Panel, template: FlatTemplate): EdgeFit[] {
+  const place = foldPanel(seats, job, panel);
+  const rules = panelRules(alcove, seats, job, panel.name);
   const names = (Object.keys(panel.edges) as EdgeName[]).filter((name) => rules[name] !== undefined);
   const marks = (name: EdgeName): Point[] => panel.edges[name]!.marks.map(({ sheet }) => sheet);
   const edges = names.map((name) => {
@@ -102,8 +108,13 @@ function fitOfPiece(piece: Piece | ShelfPiece, rules: Rules, template: FlatTempl
   });
 }
 
-function pieceRules(alcove: Alcove, job: Job, { legs }: Result['pieces']): (piece: Piece | ShelfPiece) => Rules {
-  const lines = trimLines(alcove, job);
+function pieceRules(
+  alcove: Alcove,
+  seats: Alcove,
+  job: Job,
+  { legs }: Result['pieces'],
+): (piece: Piece | ShelfPiece) => Rules {
+  const lines = trimLines(alcove, job, seats);
   const outer = (side: Side): number =>
     outerLine(
       lines,
@@ -128,7 +139,7 @@ function pieceRules(alcove: Alcove, job: Job, { legs }: Result['pieces']): (piec
         return fillerRules(lines, piece, at);
       case 'shelf': {
         const shelf = job.shelves.find(({ id }, i) => piece.id === `shelves.${id ?? i + 1}`);
-        return shelf && 'corner' in piece ? shelfRules(alcove, job, piece, shelf.gap) : {};
+        return shelf && 'corner' in piece ? shelfRules(seats, job, piece, shelf.gap) : {};
       }
     }
   };

@@ -32,11 +32,11 @@ export function legRules(alcove: Alcove, job: Job, piece: Piece): Rules {
 
 /** A filler: room to the walls, the trim and the panel that it hides behind. */
 export function fillerRules(lines: TrimLines, piece: Piece, outer: number | null): Rules {
-  const { alcove, job, trim, panelFace, panelBack, lipWidth, verticalWidth } = lines;
+  const { alcove, bare, job, trim, panelFace, panelBack, lipWidth, verticalWidth } = lines;
   const { fit } = job;
   const depths = [0, piece.thickness];
   if (piece.wall === 'back' || outer === null) {
-    const end = (side: Side): EdgeRule => ({ depths, clear: (point) => offWall(alcove, side, point) - ROOM });
+    const end = (side: Side): EdgeRule => ({ depths, clear: (point) => offWall(bare, side, point) - ROOM });
     return { 'left end': end('left'), 'right end': end('right') };
   }
   const side = piece.wall as Side;
@@ -45,7 +45,7 @@ export function fillerRules(lines: TrimLines, piece: Piece, outer: number | null
   const panelEdge = frontLine(alcove, side, fit.frontSetBack);
   const apron = apronLine(alcove, job, side, [panelBack, panelFace]);
   return {
-    'back end': { depths, clear: (point) => offWall(alcove, 'back', point) - behind - ROOM },
+    'back end': { depths, clear: (point) => offWall(behind > 0 ? alcove : bare, 'back', point) - behind - ROOM },
     'front end': front,
     front,
     'beside the panel': { depths: [0], clear: ([, y, z]) => z - panelEdge(y).value - ROOM },

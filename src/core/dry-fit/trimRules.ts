@@ -8,7 +8,7 @@ import { type EdgeRule, offWall, overRimAt } from './rule';
 export type Rules = Record<string, EdgeRule>;
 
 /** The top piece's ends: over the side panels' faces below, against the side walls above; or half a mitre's joint. */
-export function topRules({ alcove, job, trim, panelFace }: TrimLines, piece: Piece): Rules {
+export function topRules({ alcove, bare, job, trim, panelFace }: TrimLines, piece: Piece): Rules {
   const depths = [0, piece.thickness];
   const notchTop = job.fit.top + trim.joint;
   const mitred = piece.ends.some(({ joint }) => joint === 'mitre');
@@ -32,7 +32,7 @@ export function topRules({ alcove, job, trim, panelFace }: TrimLines, piece: Pie
         const onWall = notched && middle[1] > notchTop;
         // a lip stands above the notch alone
         if (w < 0 && !onWall) return Infinity;
-        return offWall(alcove, side, point) - (onWall ? 0 : panelFace) - trim.joint;
+        return offWall(onWall ? bare : alcove, side, point) - (onWall ? 0 : panelFace) - trim.joint;
       },
     };
   };

@@ -1,6 +1,7 @@
 export type { Choice } from './choice';
 export { type Finish, finish } from './finish';
 export {
+  type Bedding,
   type Carrying,
   type Cutting,
   type Fit,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { bedding } from './bedding';
 import { carrying } from './carrying';
 import { choice } from './choice';
 import { cutting } from './cutting';
@@ -143,7 +144,7 @@ const fit = z.strictObject({
   frontSetBack: millimetres(-300, 1000).default(0),
   /** a straight cut between marks keeps within this of the true curve, mm */
   markTolerance: millimetres(0.05, 10).default(0.8),
-  /** the sheet follows a bowed wall */
+  /** the sheet follows a bowed wall; otherwise it is as stiff as `bedding` says */
   flexible: z.boolean().default(false),
   /** factory edges to keep, per panel */
   keep: z
@@ -186,6 +187,7 @@ export const jobSchema = z.strictObject({
   /** what is known to stand behind the walls */
   studs: z.array(stud).max(100).check(distinctIds('studs')).default([]),
   fit: fit.prefault({}),
+  bedding: bedding.prefault({}),
   sheets: z.strictObject({ back: sheet, left: sheet, right: sheet }),
   trim: trim.prefault({}),
   legs: legs.prefault({}),
@@ -213,6 +215,7 @@ export type JobInput = z.input<typeof jobSchema>;
 export type Fixture = Job['fixtures'][number];
 export type Stud = Job['studs'][number];
 export type Fit = Job['fit'];
+export type Bedding = Job['bedding'];
 export type Rim = Job['rim'];
 export type Priors = Job['priors'];
 export type Instruments = Job['instruments'];

@@ -7,4 +7,5 @@ export { moistureMovement, movement, movementBeside, widthForMovement } from './
 export { moving } from './moving';
 export { type Packs, packsFor } from './packs';
 export { fillDepth, jointSection, jointVolume } from './section';
+export { centred, clearOf } from './uprightRuns';
 export { CARTRIDGES, ML_PER_FLUID_OUNCE } from './volume';

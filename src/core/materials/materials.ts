@@ -1,6 +1,7 @@
 import { type Alcove, valuesOnly } from '../alcove';
 import type { Job, WallName } from '../job-file';
-import { bedAt, type Problem } from '../panel';
+import type { Problem } from '../panel';
+import { bedAt, type Seating } from '../seat';
 import { type AdhesiveLayout, layAdhesive } from './adhesive';
 import type { FittedForMaterials } from './fittedForMaterials';
 import type { Joint } from './joint';
@@ -18,17 +19,18 @@ export function materialsFor(
   alcove: Alcove,
   job: Job,
   fitted: FittedForMaterials,
+  { sits, edges }: Pick<Seating, 'sits' | 'edges'>,
 ): { materials: Materials; problems: Problem[] } {
   const { panels } = fitted;
   const all = [
-    ...panelJoints(valuesOnly(alcove), job, panels, coveredBy(fitted)),
+    ...panelJoints(valuesOnly(edges), job, panels, coveredBy(fitted)),
     ...pieceJoints(fitted, job.supplies.movement),
   ];
   const joints = all.map((joint) => ({ ...joint, volume: volumeOf(joint, job) }));
   const adhesive = Object.fromEntries(
     WALLS.map((name) => [
       name,
-      layAdhesive(panels[name], job.supplies.adhesive, job.supplies.strips, bedAt(alcove, job, panels[name])),
+      layAdhesive(panels[name], job.supplies.adhesive, job.supplies.strips, bedAt(alcove, sits, job, name)),
     ]),
   ) as Record<WallName, AdhesiveLayout>;
   const lines = [

@@ -14,8 +14,17 @@ export const towardsRoom = (side: Side): 1 | -1 => (side === 'left' ? 1 : -1);
  * through the thickness, so each clears what it meets at the tighter of the board's faces.
  */
 
-/** End of a board on the back wall at a side wall: u at each height, `clearance` mm off the side wall. */
-export function besideWall(alcove: Alcove, side: Side, faces: readonly number[], clearance: number): EdgeAt {
+/**
+ * End of a board on the back wall at a side wall: u at each height, `clearance` mm off the side wall.
+ * @param back what the board's faces stand off
+ */
+export function besideWall(
+  alcove: Alcove,
+  side: Side,
+  faces: readonly number[],
+  clearance: number,
+  back = alcove.back,
+): EdgeAt {
   const inward = towardsRoom(side);
   const tighter = side === 'left' ? larger : smaller;
   return (height) => {
@@ -23,7 +32,7 @@ export function besideWall(alcove: Alcove, side: Side, faces: readonly number[],
     const start = alcove[side].value(0, height);
     return faces
       .map((face) =>
-        fixedPoint((u) => shift(alcove[side].at(shift(alcove.back.at(u, v), face), v), inward * clearance), start),
+        fixedPoint((u) => shift(alcove[side].at(shift(back.at(u, v), face), v), inward * clearance), start),
       )
       .reduce(tighter);
   };

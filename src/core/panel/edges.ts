@@ -18,17 +18,20 @@ export interface PanelEdges {
   top: EdgeAt;
 }
 
-/** Edge rules of design section 5: cut square, clear of the neighbour at the tighter of the panel's two faces. */
-export function panelEdges(alcove: Alcove, job: Job, panel: PanelName): PanelEdges {
-  return panel === 'back' ? backEdges(alcove, job) : sideEdges(alcove, job, panel);
+/**
+ * Edge rules of design section 5: cut square, clear of the neighbour at the tighter of the panel's two faces.
+ * @param seats the alcove with its walls where the panels' backs stand, the even bed taken off
+ */
+export function panelEdges(alcove: Alcove, job: Job, panel: PanelName, seats = alcove): PanelEdges {
+  return panel === 'back' ? backEdges(alcove, job, seats) : sideEdges(seats, job, panel);
 }
 
-function backEdges(alcove: Alcove, { fit, rim }: Job): PanelEdges {
+function backEdges(alcove: Alcove, { fit, rim }: Job, seats: Alcove): PanelEdges {
   const faces = [fit.bed, fit.bed + fit.thickness];
   return {
-    lower: { name: 'left', at: besideWall(alcove, 'left', faces, fit.cornerJoint) },
-    upper: { name: 'right', at: besideWall(alcove, 'right', faces, fit.cornerJoint) },
-    bottom: overRim(alcove, rim, 'back', faces, fit.rimJoint),
+    lower: { name: 'left', at: besideWall(alcove, 'left', faces, fit.cornerJoint, seats.back) },
+    upper: { name: 'right', at: besideWall(alcove, 'right', faces, fit.cornerJoint, seats.back) },
+    bottom: overRim(seats, rim, 'back', faces, fit.rimJoint),
     bottomKinks: [],
     top: () => constant(fit.top),
   };

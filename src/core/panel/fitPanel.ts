@@ -3,7 +3,6 @@ import { type Alcove, valuesOnly } from '../alcove';
 import type { FlatMap, Region } from '../flatten';
 import type { Job } from '../job-file';
 import { Z_95 } from '../reliability';
-import { bendingStrain, largestCurvature } from './bending';
 import { boundaryOf, outlineOf, regionOf } from './boundary';
 import { cutEdge } from './cutEdge';
 import { panelEdges } from './edges';
@@ -13,23 +12,36 @@ import { panelHoles } from './holes';
 import { laySheet } from './lay';
 import { polygonArea } from './outline';
 import type { EdgeName, Gap, Panel, PanelEdge, PanelName, Problem } from './panel';
-import { hollowBehindRigidSheet, intoRoom } from './resting';
 import { roomProblems, withRoom } from './room';
 
-/** Clips a panel to the alcove, lays its sheet on it and finds slivers, gaps, marks and holes (design section 5). */
+/** How a panel's sheet sits on its wall. */
+export interface Seated {
+  /** the alcove with its walls where the panels' backs stand, the even bed taken off */
+  edges: Alcove;
+  /** thickest bed, mm */
+  bedMax: number;
+  /** largest strain at a face of the sheet */
+  bendingStrain: number;
+}
+
+/**
+ * Clips a panel to the alcove, lays its sheet on it and finds slivers, gaps, marks and holes (design section 5).
+ * Without word of how it sits it lies on an even bed.
+ */
 export function fitPanel(
   alcove: Alcove,
   covariance: Matrix,
   job: Job,
   name: PanelName,
+  { edges: seats, bedMax, bendingStrain }: Seated = { edges: alcove, bedMax: job.fit.bed, bendingStrain: 0 },
 ): { panel: Panel; problems: Problem[] } {
   const { fit } = job;
-  const edges = panelEdges(alcove, job, name);
+  const edges = panelEdges(alcove, job, name, seats);
   const { lower, upper, bottom, top } = withRoom(edges);
-  const boundary = boundaryOf(withRoom(panelEdges(valuesOnly(alcove), job, name)));
+  const boundary = boundaryOf(withRoom(panelEdges(valuesOnly(alcove), job, name, valuesOnly(seats))));
   const outline = outlineOf(boundary);
   const region = regionOf(outline);
-  const flat = flatMapOf(alcove, job, name, outline);
+  const flat = flatMapOf(seats, job, name, outline);
   const flatOutline = outline.map(([u, v]) => flat.toSheet(u, v));
   const laid = laySheet(flatOutline, job.sheets[name], fit.keep[name], {
     lower: edges.lower.name,
@@ -49,9 +61,7 @@ export function fitPanel(
     gaps.push(...done.gaps);
   }
 
-  const holes = panelHoles(alcove, covariance, job, name, flat, flatOutline);
-  const bend = fit.flexible ? bendingStrain(fit.thickness, largestCurvature(alcove[name], region)) : 0;
-  const hollow = fit.flexible ? 0 : hollowBehindRigidSheet(intoRoom(alcove[name], name), region);
+  const holes = panelHoles(alcove, seats, covariance, job, name, flat, flatOutline);
   const sds = Object.values(cut).flatMap(({ marks }) => marks.map(({ sd }) => sd));
   return {
     panel: {
@@ -67,8 +77,8 @@ export function fitPanel(
       },
       thickness: fit.thickness,
       area: polygonArea(flatOutline),
-      bedMax: fit.bed + hollow,
-      strainMax: bend + flat.strain,
+      bedMax,
+      strainMax: bendingStrain + flat.strain,
       worst95: Z_95 * Math.max(...sds),
     },
     problems: [

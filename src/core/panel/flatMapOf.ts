@@ -4,8 +4,13 @@ import type { Job } from '../job-file';
 import { regionOf } from './boundary';
 import type { PanelName, Point } from './panel';
 
-/** How a panel with this outline lies flat: it follows a bowed wall or, rigid, is a plane. */
-export function flatMapOf(alcove: Alcove, { fit }: Job, name: PanelName, outline: readonly Point[]): FlatMap {
+/**
+ * How a panel with this outline lies flat: bent as its wall or as it sits or, rigid, a plane.
+ * @param seats the alcove with its walls where the panels' backs stand, the even bed taken off
+ */
+export function flatMapOf(seats: Alcove, { fit, bedding }: Job, name: PanelName, outline: readonly Point[]): FlatMap {
   const region = regionOf(outline);
-  return fit.flexible ? developMap(alcove[name], region) : planeMap(alcove[name], region);
+  const bent = bedding.edges === 'seated' && bedding.stiffness === 'stated';
+  const shimmed = bedding.edges === 'shimmed';
+  return (fit.flexible || bent) && !shimmed ? developMap(seats[name], region) : planeMap(seats[name], region);
 }

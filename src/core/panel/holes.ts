@@ -12,6 +12,7 @@ import type { PanelHole, PanelName, Point } from './panel';
 /** The holes of the fixtures on a panel, on the wall and on the sheet. */
 export function panelHoles(
   alcove: Alcove,
+  seats: Alcove,
   covariance: Matrix,
   job: Job,
   name: PanelName,
@@ -21,7 +22,7 @@ export function panelHoles(
   return job.fixtures
     .filter(({ wall }) => wall === name)
     .map((fixture) => {
-      const { u, v } = holeCentre(alcove, job, fixture);
+      const { u, v } = holeCentre(alcove, job, fixture, seats);
       const sheet = flat.toSheet(u.value, v.value);
       return {
         id: fixture.id,
@@ -42,10 +43,13 @@ export function panelHoles(
  * Centre of a fixture's hole at the panel's face, in wall coordinates: straight up from the finished rim under it, and
  * out from the back, both where they were taken. From the bare wall a pipe goes on square to the wall to the panel's face.
  */
-export function holeCentre(alcove: Alcove, job: Job, fixture: Fixture): { u: Dual; v: Dual } {
-  const face = job.fit.bed + job.fit.thickness;
-  if (fixture.takenAt !== 'wall') return centreAt(alcove, job, fixture, face);
-  const { u, v } = centreAt(alcove, job, fixture, 0);
+export function holeCentre(alcove: Alcove, job: Job, fixture: Fixture, seats = alcove): { u: Dual; v: Dual } {
+  const { fit } = job;
+  if (fixture.takenAt !== 'wall') return centreAt(alcove, job, fixture, fit.bed + fit.thickness, seats);
+  const { u, v } = centreAt(alcove, job, fixture, 0, alcove);
+  const off = fixture.wall === 'right' ? -1 : 1;
+  const stands = off * (seats[fixture.wall].value(u.value, v.value) - alcove[fixture.wall].value(u.value, v.value));
+  const face = fit.bed + fit.thickness + stands;
   const [alongU, alongV] = leans(alcove, fixture.wall, u, v);
   const out = face / Math.sqrt(1 + alongU.value ** 2 + alongV.value ** 2);
   return { u: add(u, scale(alongU, -out)), v: add(v, scale(alongV, -out)) };
@@ -65,20 +69,28 @@ function leans(alcove: Alcove, name: PanelName, u: Dual, v: Dual): [Dual, Dual] 
 /** mm */
 const LEAN_REACH = 10;
 
-/** Where both distances lie at so much, mm, off the bare wall. */
-function centreAt(alcove: Alcove, { fit, rim }: Job, fixture: Fixture, face: number): { u: Dual; v: Dual } {
+/** Where both distances lie at so much, mm, off what the panel stands on, or off the bare wall. */
+function centreAt(
+  alcove: Alcove,
+  { fit, rim }: Job,
+  fixture: Fixture,
+  face: number,
+  seats: Alcove,
+): { u: Dual; v: Dual } {
   const overRim = (x: Dual, z: Dual): Dual => shift(add(alcove.rim.at(x, z), contourRise(rim, z)), fixture.aboveRim);
   const start = alcove.rim.value(0, 0) + fixture.aboveRim;
 
   if (fixture.wall === 'back') {
     const u = constant(fixture.fromPlumbLine);
-    return { u, v: fixedPoint((v) => overRim(u, shift(alcove.back.at(u, v), face)), start) };
+    return { u, v: fixedPoint((v) => overRim(u, shift(seats.back.at(u, v), face)), start) };
   }
-  const wall = alcove[fixture.wall];
+  const wall = seats[fixture.wall];
   const inward = towardsRoom(fixture.wall) * face;
-  const fromWall = (fixture.fromBackOf === 'panel' ? fit.bed + fit.thickness : 0) + fixture.fromBack;
+  const ofPanel = fixture.fromBackOf === 'panel';
+  const fromWall = (ofPanel ? fit.bed + fit.thickness : 0) + fixture.fromBack;
+  const back = ofPanel ? seats.back : alcove.back;
   const faceX = (u: Dual, v: Dual): Dual => shift(wall.at(u, v), inward);
-  const outAt = (v: Dual): Dual => fixedPoint((u) => shift(alcove.back.at(faceX(u, v), v), fromWall), fromWall);
+  const outAt = (v: Dual): Dual => fixedPoint((u) => shift(back.at(faceX(u, v), v), fromWall), fromWall);
   const v = fixedPoint((v) => {
     const u = outAt(v);
     return overRim(faceX(u, v), u);

@@ -1,10 +1,9 @@
-export { bedAt } from './bed';
 export { againstBack, besideWall, type EdgeAt, overRim, towardsRoom } from './clearance';
 export { contourKinks, contourRise } from './contour';
 export { sampleEdge } from './curve';
 export { frontLine, type PanelEdges, panelEdges } from './edges';
 export { fewestMarks } from './fewestMarks';
-export { fitPanel } from './fitPanel';
+export { fitPanel, type Seated } from './fitPanel';
 export { flatMapOf } from './flatMapOf';
 export { LEAST_WEB } from './holeProblems';
 export { type HoleTool, holeTool, LARGEST_OVERSIZE } from './holeTool';
@@ -21,3 +20,4 @@ export type {
   Point,
   Problem,
 } from './panel';
+export { panelRegion } from './panelRegion';

@@ -25,8 +25,9 @@ export function fitTrim(
   job: Job,
   panels: Record<WallName, Panel>,
   legs: readonly Piece[],
+  seats = alcove,
 ): FittedTrim {
-  const site = trimSite(alcove, covariance, job, panels);
+  const site = trimSite(alcove, covariance, job, panels, seats);
   const wanted = job.trim;
   const outer = (side: Side): OuterLine =>
     outerLine(

@@ -18,12 +18,12 @@ export function levelFillers(site: TrimSite, outers: Record<Side, OuterLine>): P
 }
 
 function topFiller(site: TrimSite, low: number, high: number): Piece {
-  const { alcove, job, panelBack } = site;
+  const { alcove, bare, job, panelBack } = site;
   const strip = levelStrip(alcove, 'back', panelBack, low);
   const end = (side: Side, height: number): Dual => {
-    const start = alcove[side].value(0, height);
+    const start = bare[side].value(0, height);
     const faces = [0, job.fit.thickness];
-    return endOfStrip(strip, 'u', height, faces, offSide(alcove, side, ROOM), side === 'left' ? 1 : -1, start);
+    return endOfStrip(strip, 'u', height, faces, offSide(bare, side, ROOM), side === 'left' ? 1 : -1, start);
   };
   return levelFiller(site, { id: 'fillers.top', name: 'filler behind the top piece' }, strip, [low, high], (height) => [
     { name: 'left end', u: end('left', height) },
@@ -32,11 +32,11 @@ function topFiller(site: TrimSite, low: number, high: number): Piece {
 }
 
 function sideFiller(site: TrimSite, side: Side, outer: OuterLine, low: number, high: number): Piece {
-  const { alcove, job, panelFace, panelBack, lipWidth, trim } = site;
+  const { alcove, bare, job, panelFace, panelBack, lipWidth, trim } = site;
   const strip = levelStrip(alcove, side, panelBack, low);
   // Butted, the top piece goes past the filler's end to the wall; mitred, it ends in front of the side panel's face.
   const behind = trim.top ? panelFace + (trim.joinery === 'butt' ? trim.thickness : 0) : 0;
-  const obstacle = offBack(alcove, behind + ROOM);
+  const obstacle = offBack(behind > 0 ? alcove : bare, behind + ROOM);
   const front = shift(outer.at, -lipWidth);
   const named = { id: `fillers.${side}.top`, name: `filler behind the ${side} side top` };
   return levelFiller(site, named, strip, [low, high], (height) => [

@@ -8,7 +8,10 @@ import { tapeSd } from '../survey';
 
 /** Lines that trim runs along. All mm; distances off a wall are level towards the room. */
 export interface TrimLines {
+  /** the alcove with its walls where the panels' backs stand, the even bed taken off */
   alcove: Alcove;
+  /** the alcove with its bare walls, for what goes past the panels to them */
+  bare: Alcove;
   job: Job;
   trim: Trim;
   /** off the wall: the panels' back and their face, on which the trim lies */
@@ -33,21 +36,28 @@ export interface TrimSite extends TrimLines {
 /** Room between a lip and the panel's edge that it covers, mm (common practice, no source). */
 const LIP_CLEARANCE = 1;
 
-export function trimSite(alcove: Alcove, covariance: Matrix, job: Job, panels: Record<WallName, Panel>): TrimSite {
+export function trimSite(
+  alcove: Alcove,
+  covariance: Matrix,
+  job: Job,
+  panels: Record<WallName, Panel>,
+  seats = alcove,
+): TrimSite {
   return {
-    ...trimLines(alcove, job),
+    ...trimLines(alcove, job, seats),
     panels,
     floorSd: tapeSd(job.levelAboveFloor),
     sd: (quantity) => standardDeviation(quantity, covariance),
   };
 }
 
-export function trimLines(alcove: Alcove, job: Job): TrimLines {
+export function trimLines(alcove: Alcove, job: Job, seats = alcove): TrimLines {
   const { trim, fit } = job;
   const lipWidth = trim.lip > 0 ? trim.thickness : 0;
   const rise = Math.max(trim.rise, lipWidth > 0 ? lipWidth + LIP_CLEARANCE : 0);
   return {
-    alcove,
+    alcove: seats,
+    bare: alcove,
     job,
     trim,
     panelBack: fit.bed,

@@ -30,22 +30,22 @@ type EndAt = (height: number, w: number) => Dual;
  * notch over each side panel; mitred, each end is cut on the plane that halves the corner of the panels' faces.
  */
 export function topPiece(site: TrimSite): Piece {
-  const { alcove, job, trim, panelFace, lowerEdge, upperEdge, lipWidth } = site;
+  const { alcove, bare, job, trim, panelFace, lowerEdge, upperEdge, lipWidth } = site;
   const strip = levelStrip(alcove, 'back', panelFace, lowerEdge);
   const mitred = trim.joinery === 'mitre' && trim.sideTops;
   const notchTop = job.fit.top + trim.joint;
   const notched = !mitred && upperEdge - notchTop >= LEAST_UPPER;
   const depths = [0, trim.thickness];
 
-  const endAt = (side: Side, clearance: number, ws: readonly number[], height: number): Dual =>
+  const endAt = (side: Side, clearance: number, ws: readonly number[], height: number, walls = alcove): Dual =>
     endOfStrip(
       strip,
       'u',
       height,
       ws,
-      offSide(alcove, side, clearance),
+      offSide(walls, side, clearance),
       side === 'left' ? 1 : -1,
-      alcove[side].value(0, height),
+      walls[side].value(0, height),
     );
   const onPanel = (side: Side): EndAt =>
     mitred
@@ -60,7 +60,7 @@ export function topPiece(site: TrimSite): Piece {
         }
       : (height) => endAt(side, panelFace + trim.joint, depths, height);
   const onWall = (side: Side): EndAt =>
-    notched ? (height) => endAt(side, trim.joint, [...depths, -trim.lip], height) : onPanel(side);
+    notched ? (height) => endAt(side, trim.joint, [...depths, -trim.lip], height, bare) : onPanel(side);
 
   const corners = (side: Side, w: number): { height: number; u: Dual }[] => {
     const below = onPanel(side);

@@ -38,7 +38,7 @@ describe('a sheet pressed against a wall', () => {
         expect(pressed.converged).toBe(true);
         const surface = surfaceOf(pressed.grid, pressed.coefficients);
         for (let u = -740; u < 750; u += 74) {
-          for (let v = -690; v < 980; v += 83) expect(surface(u, v).value).toBeGreaterThan(height(u, v) - 0.05);
+          for (let v = -690; v < 980; v += 83) expect(surface(u, v).value).toBeGreaterThan(height(u, v) - 0.1);
         }
         const load = areasOf(pressed.grid).reduce((sum, area) => sum + area * pressure, 0);
         const reaction = pressed.reaction.reduce((sum, force) => sum + force, 0);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bendingStrain, largestCurvature } from '../../../../src/core/panel/bending';
+import { bendingStrain, largestCurvature } from '../../../../src/core/seat/bending';
 import { heightField, quadric } from '../heightField';
 
 const REGION = { u: [-700, 740], v: [-720, 980] } as { u: [number, number]; v: [number, number] };

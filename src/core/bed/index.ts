@@ -1,0 +1,3 @@
+export { bedReport } from './bedReport';
+export { bedProblems } from './problems';
+export type { BedReport, Contact, Convergence, Patch, PlaceOnBed, Shim } from './report';
