@@ -58,9 +58,7 @@ describe('a bent sheet as a surface', () => {
     const sd = 3e-7;
     const job = jobOf(STATED);
     const bedHere = bedAt(alcove, seatPanels(alcove, job).sits, job, 'right');
-    const place = gridOver(seats.right.region, 24).reduce((most, at) =>
-      bedHere(...at) > bedHere(...most) ? at : most,
-    );
+    const place = gridOver(seats.right.region, 24).sort((a, b) => bedHere(b[0], b[1]) - bedHere(a[0], a[1]))[0]!;
     expect(bedHere(...place)).toBeGreaterThan(2.2);
     const linear = standardDeviation(
       bedWith(alcove, seatPanels(alcove, job).sits, job, 'right')(...place),
