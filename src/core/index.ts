@@ -11,7 +11,18 @@ export type {
 export type { Advice } from './advice';
 export type { BedReport, Contact, Convergence, Patch, PlaceOnBed, Shim } from './bed';
 export { type Carried, type GettingIn, movePoint, type Passage, type Pose, placeWords, type WayIn } from './carry';
-export { applyChoice, type Hiding, type HidingPair, hidingOf, hidingPairs } from './choice';
+export {
+  applyChoice,
+  type Hiding,
+  type HidingPair,
+  hidingOf,
+  hidingPairs,
+  SHELF_COUNTS,
+  SHELF_SIZES,
+  type ShelfSet,
+  shelfSetOf,
+  shelvesOf,
+} from './choice';
 export type {
   CornerReport,
   DeviationReport,
@@ -21,6 +32,7 @@ export type {
   SampledSurface,
   WallReport,
 } from './diagnose';
+export { type Lean, leanOver } from './diagnose';
 export {
   DRY_FIT_TOLERANCE,
   type DryFit,
@@ -30,6 +42,7 @@ export {
   type PieceFit,
   type ReadBack,
 } from './dry-fit';
+export { finishes, lookWords, nameOfFinish } from './finish';
 export * from './job-file';
 export {
   type Column,
@@ -100,8 +113,12 @@ export {
   type PriceLine,
   type PriceUnit,
   parseMoney,
+  priceAMetre,
   priceOf,
+  priceSold,
   ROUNDING_WORDS,
+  type SoldLength,
+  soldLength,
   type TaxLine,
 } from './price';
 export { Z_95 } from './reliability';

@@ -19,6 +19,8 @@ describe('a line of a price', () => {
       fc.property(fc.integer({ min: 0, max: 100_000 }), fc.integer({ min: 0, max: 10_000_000 }), (steps, each) => {
         const metres = priceLine('x', 'materials', 'x', [steps / 100, 'metre'], each);
         expect(metres.amount).toBe(new Decimal(metres.quantity).times(each).toDecimalPlaces(0).toNumber());
+        const feet = priceLine('x', 'materials', 'x', [steps / 100, 'foot'], each);
+        expect(feet.amount).toBe(new Decimal(feet.quantity).times(each).toDecimalPlaces(0).toNumber());
         const minutes = priceLine('x', 'labour', 'x', [steps, 'minute'], each);
         expect(minutes.amount).toBe(new Decimal(steps).times(each).div(perHour).toDecimalPlaces(0).toNumber());
       }),
@@ -108,8 +110,8 @@ describe('a small job, worked out by hand', () => {
    * tax      6.875 % of 856.94 = 58.914625 → 58.91
    * total    856.94 + 301.10 + 58.91 = 1216.95
    */
-  it('comes to the cent', () => {
-    const price = priceOf(priced, small);
+  it('comes to the cent where lengths are in mm', () => {
+    const price = priceOf({ ...priced, display: 'mm' }, small);
     expect(Object.fromEntries(price.lines.map(({ id, amount }) => [id, amount]))).toEqual({
       'sheet.back': 30274,
       'sheet.left': 33450,
@@ -126,5 +128,25 @@ describe('a small job, worked out by hand', () => {
     expect(price.sums).toEqual({ materials: 85694, labour: 30110, other: 0 });
     expect(price.taxes).toEqual([{ name: 'Sales tax', on: 'materials', percent: 6.875, of: 85694, amount: 5891 }]);
     expect(price.total).toBe(121695);
+  });
+
+  /*
+   * trim     4876.8 mm is 16 ft; 11.49 a metre is 3.502… a foot → 3.50; 16 × 3.50 = 56.00
+   * waste    7.5 % of 302.74 + 334.50 + 56.00 = 693.24 → 51.993 → 51.99
+   *          materials 302.74 + 334.50 + 56.00 + 51.99 + 44.85 + 21.78 + 45.00 = 856.86
+   * tax      6.875 % of 856.86 = 58.909125 → 58.91
+   * total    856.86 + 301.10 + 58.91 = 1216.87
+   */
+  it('comes to the cent where lengths are in inches and trim is sold by the foot', () => {
+    const price = priceOf({ ...priced, display: 'in' }, small);
+    expect(price.lines.find(({ id }) => id === 'trim')).toMatchObject({
+      quantity: 16,
+      unit: 'foot',
+      each: 350,
+      amount: 5600,
+    });
+    expect(price.lines.find(({ id }) => id === 'waste')!.amount).toBe(5199);
+    expect(price.sums).toEqual({ materials: 85686, labour: 30110, other: 0 });
+    expect(price.total).toBe(121687);
   });
 });

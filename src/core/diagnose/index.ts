@@ -1,4 +1,5 @@
 export { type Diagnosis, diagnose } from './diagnose';
+export { type Lean, leanOver } from './leanOver';
 export type {
   CornerReport,
   DeviationReport,

@@ -32,7 +32,7 @@ export interface Price {
 
 /** How amounts are rounded, for the paper. */
 export const ROUNDING_WORDS =
-  'Each line is rounded to the smallest coin, a half up; metres are charged to the centimetre and work to the minute. ' +
+  'Each line is rounded to the smallest coin, a half up; lengths are charged to a hundredth of a foot or metre and work to the minute. ' +
   'Tax is worked out on the sum of the lines it is charged on and rounded once. The total is the sum of what is printed.';
 
 /** Every line of the price with its sum, taxes and total: exact but for the stated rounding. */

@@ -2,6 +2,7 @@ import { moneyText, type PriceLine, type PriceUnit } from '../../core';
 
 const unitWords: Record<PriceUnit, (quantity: number) => string> = {
   sheet: (n) => `${n} sheet${n === 1 ? '' : 's'}`,
+  foot: (n) => `${n.toFixed(2)} ft`,
   metre: (n) => `${n.toFixed(2)} m`,
   piece: (n) => `${n}`,
   pack: (n) => `${n} pack${n === 1 ? '' : 's'}`,
@@ -10,6 +11,7 @@ const unitWords: Record<PriceUnit, (quantity: number) => string> = {
 };
 const perWords: Record<PriceUnit, string> = {
   sheet: '',
+  foot: ' a foot',
   metre: ' a metre',
   piece: '',
   pack: '',
@@ -17,10 +19,10 @@ const perWords: Record<PriceUnit, string> = {
   sum: '',
 };
 
-/** `4.88 m`, `2 h 05 min`; empty for a flat amount. */
+/** `16.01 ft`, `2 h 05 min`; empty for a flat amount. */
 export const quantityText = ({ quantity, unit }: PriceLine): string => unitWords[unit](quantity);
 
-/** `$11.40 a metre`; empty for a flat amount, a dash where there is no price. */
+/** `$3.47 a foot`; empty for a flat amount, a dash where there is no price. */
 export const eachText = ({ each, unit }: PriceLine, currency: string): string =>
   unit === 'sum' ? '' : each === null ? '–' : `${moneyText(each, currency)}${perWords[unit]}`;
 

@@ -1,4 +1,5 @@
-import { type Job, type Price, type Result, ROUNDING_WORDS } from '../../core';
+import { type Job, lookWords, nameOfFinish, type Price, type Result, ROUNDING_WORDS } from '../../core';
+import { colourWords } from '../words';
 
 const DAY = 86_400_000;
 
@@ -19,26 +20,28 @@ export interface QuoteWords {
 const dateText = (date: Date): string =>
   date.toLocaleDateString('en-US', { timeZone: 'UTC', year: 'numeric', month: 'long', day: 'numeric' });
 
-const looks = { plain: 'plain', stone: 'stone-like', ribbed: 'ribbed', 'large-format': 'large format' };
-
 /** @param today `YYYY-MM-DD`, for a job without a date of its own */
 export function quoteWords(job: Job, result: Result, price: Price, today: string): QuoteWords {
   const { quote, finish } = job;
   const date = new Date(`${quote.date ?? today}T00:00:00Z`);
   const { trim, legs, shelves } = result.pieces;
-  const count = (n: number, one: string) => (n === 0 ? [] : [`${n} ${one}${n === 1 ? '' : 's'}`]);
+  const base = job.rim.kind === 'tub' ? 'tub' : 'shower base';
+  const name = nameOfFinish(finish);
+  const count = (n: number, one: string, many: string) => (n === 0 ? [] : [`${n} ${n === 1 ? one : many}`]);
   return {
     date: dateText(date),
     validUntil: dateText(new Date(date.getTime() + quote.validity * DAY)),
     finish: [
-      `Panels: ${looks[finish.look]}, colour ${finish.colour}`,
-      `Trim: colour ${finish.trim}, ${trim.length} pieces`,
+      name === null
+        ? `Panels: ${lookWords[finish.look]}, ${colourWords(finish.colour)}`
+        : `Panels: ${name}, ${lookWords[finish.look]}`,
+      `Trim: ${colourWords(finish.trim)}`,
     ],
     included: [
       'back panel and both side panels, cut to the measured alcove',
-      ...count(legs.length, 'piece beside the tub').map((words) => words.replace('tubs', 'tub')),
-      ...count(trim.length, 'piece').map((words) => `${words} of trim`),
-      ...count(shelves.length, 'corner shelf').map((words) => words.replace('shelfs', 'shelves')),
+      ...count(legs.length, `piece beside the ${base}`, `pieces beside the ${base}`),
+      ...count(trim.length, 'piece of trim', 'pieces of trim'),
+      ...count(shelves.length, 'corner shelf', 'corner shelves'),
       'adhesive, flashing tape, sealant and caulk; clean-up',
     ],
     exclusions: quote.exclusions.filter((text) => text.trim() !== ''),

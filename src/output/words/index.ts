@@ -1,4 +1,5 @@
 export { hidingSentence, hidingWords } from './choiceWords';
+export { colourWords } from './colourWords';
 export { dryFitFault, dryFitWords, misfitText } from './dryFitWords';
 export { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong, movementBasis, movementUse } from './jointWords';
 export { fillerWords, inputAmount } from './materialWords';

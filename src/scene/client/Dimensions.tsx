@@ -5,7 +5,7 @@ import type { Dimension } from './geometry';
 const COLOUR = '#14343a';
 const TICK = 26;
 
-/** Dimension lines, seen through whatever stands before them. */
+/** Dimension lines, a tick at either end. */
 export function Dimensions({ dimensions }: { dimensions: readonly Dimension[] }) {
   const lines = useMemo(
     () =>
@@ -29,5 +29,5 @@ export function Dimensions({ dimensions }: { dimensions: readonly Dimension[] })
       }),
     [dimensions],
   );
-  return lines.map(({ key, points }) => <Polyline key={key} points={points} colour={COLOUR} width={2} throughWalls />);
+  return lines.map(({ key, points }) => <Polyline key={key} points={points} colour={COLOUR} width={2} />);
 }

@@ -6,11 +6,13 @@ import { Drawable } from '../Drawable';
 import { type AlcoveShape, alcoveShape } from '../geometry';
 import { LossWatch } from '../LossWatch';
 import sceneStyles from '../scene.module.css';
-import { type Tag, TagLayer, TagProjector } from '../tags';
+import { TagLayer, TagProjector } from '../tags';
 import { Dimensions } from './Dimensions';
 import { viewSize } from './draw-views';
 import { Finished } from './Finished';
-import { dimensionsOf, roomAround } from './geometry';
+import { type FigureWords, figuresOf } from './figures';
+import { roomAround } from './geometry';
+import { Leans } from './Leans';
 import { bareLayers, type Layers } from './layers';
 import { Names } from './Names';
 import { StageLight } from './StageLight';
@@ -41,8 +43,8 @@ export interface FinishedViewProps {
   /** counts up each time the viewpoint is asked for again */
   reset: number;
   calm: boolean;
-  /** how lengths are told where the measured dimensions are to be shown */
-  dimensions: { lengthText: (mm: number) => string; plusMinus: (sd: number) => string } | null;
+  /** how lengths are told where figures are to be shown: dimensions of what is finished, how far bare walls lean */
+  figures: FigureWords | null;
   description: string;
   onPhotographer: (photographer: Photographer | null) => void;
 }
@@ -56,36 +58,22 @@ export function FinishedView(props: FinishedViewProps) {
 
 function Drawing(props: FinishedViewProps & { onLost: () => void }) {
   const elements = useRef(new Map<string, HTMLElement>());
-  const { sides, dimensions } = props;
-  const { job, result } = sides[0]!;
-  const shape = useMemo(() => alcoveShape(result), [result]);
-  const measured = useMemo(
-    () => (dimensions ? dimensionsOf(shape, result, job) : []),
-    [dimensions, shape, result, job],
-  );
-  const tags = useMemo(
-    () =>
-      measured.map(
-        ({ key, from, to, value, sd }): Tag => ({
-          key,
-          kind: 'line',
-          text: dimensions ? `${dimensions.lengthText(value)} ${dimensions.plusMinus(sd)}` : '',
-          at: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2, (from[2] + to[2]) / 2],
-        }),
-      ),
-    [measured, dimensions],
-  );
+  const { sides, figures } = props;
+  const side = sides[0]!;
+  const shape = useMemo(() => alcoveShape(side.result), [side.result]);
+  const { dimensions, leans, tags } = useMemo(() => figuresOf(shape, side, figures), [shape, side, figures]);
   return (
     <div className={sceneStyles.frame} role="img" aria-label={props.description}>
       <Canvas
         frameloop="demand"
         shadows="percentage"
-        dpr={[1, 2]}
+        dpr={[1.5, 2]}
         gl={{ toneMapping: NeutralToneMapping, toneMappingExposure: 1.05 }}
         camera={{ fov: 36 }}
       >
         <Stage {...props} shape={shape} />
-        <Dimensions dimensions={measured} />
+        <Dimensions dimensions={dimensions} />
+        <Leans leans={leans} />
         <TagProjector tags={tags} elements={elements} />
       </Canvas>
       <Names names={sides.map(({ name }) => name)} wiped={props.wipe !== null} />

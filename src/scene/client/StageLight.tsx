@@ -10,7 +10,7 @@ export function StageLight({ room }: { room: Room }) {
   useEffect(() => {
     const light = studioLight(gl);
     scene.environment = light.texture;
-    scene.environmentIntensity = 0.6;
+    scene.environmentIntensity = 0.7;
     invalidate();
     return () => {
       scene.environment = null;
@@ -26,7 +26,7 @@ export function StageLight({ room }: { room: Room }) {
       <primitive object={target} />
       <directionalLight
         target={target}
-        position={[middle + 0.16 * wide, room.ceiling + 1100, room.front + 2500]}
+        position={[middle + 0.05 * wide, room.ceiling + 1100, room.front + 2500]}
         color="#fffdf9"
         intensity={1.35}
         castShadow

@@ -19,6 +19,9 @@ export const EYE_SHARE = 0.93;
 /** Eyes above the rim of somebody who sits in the tub, mm (common practice, no source). */
 const SEATED = 420;
 
+/** The door lies to one side, so that the wall with the valve is seen from there, radians. */
+const DOOR_SLANT = 0.36;
+
 /** What is looked at, by whom, mm. */
 export interface Sight {
   room: Room;
@@ -59,11 +62,7 @@ export function standAt(viewpoint: Viewpoint, { room, rim, top, height, aspect, 
   const across = Math.atan(Math.tan(upright) * aspect);
   const away = Math.max((0.5 * wide + 130) / Math.tan(across), (0.5 * (top - room.floor) + 150) / Math.tan(upright));
   const to = [x, (room.floor + top) / 2 + 30, 0.45 * room.front] as const;
-  const slant = viewpoint === 'door' ? -0.5 * (wet === 0 ? 1 : wet) : 0;
-  const from = [
-    x + Math.sin(slant) * away,
-    viewpoint === 'door' ? eye : eye,
-    to[2] + Math.cos(slant) * away + 0.5 * room.front,
-  ] as const;
+  const slant = viewpoint === 'door' ? -DOOR_SLANT * (wet === 0 ? 1 : wet) : 0;
+  const from = [x + Math.sin(slant) * away, eye, to[2] + Math.cos(slant) * away + 0.5 * room.front] as const;
   return { from, to, fov, turn: { around: 1.05, up: 0.55, down: 0.22 }, near: 0.4 * away, far: 1.7 * away };
 }

@@ -17,9 +17,11 @@ export function TagProjector({ tags, elements }: TagProjectorProps) {
   useFrame(({ camera, size }) => {
     camera.updateMatrixWorld();
     const on = new Vector3();
-    const wanted = tags.map(({ key, at }) => {
+    const { x, y, z } = camera.position;
+    const wanted = tags.map(({ key, at, seenFrom }) => {
       const element = elements.current.get(key);
       on.set(at[0], at[1], at[2]).project(camera);
+      if (seenFrom?.([x, y, z]) === false) return null;
       if (!element || on.z > 1 || Math.abs(on.x) > 1 || Math.abs(on.y) > 1) return null;
       return {
         x: ((on.x + 1) / 2) * size.width,

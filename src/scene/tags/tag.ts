@@ -8,6 +8,8 @@ export interface Tag {
   kind: TagKind;
   text: string;
   at: Vec3;
+  /** false where something stands before it; without it nothing does */
+  seenFrom?: (eye: Vec3) => boolean;
 }
 
 /** The words to draw, what matters most first; with a panel or a piece picked, its own alone. */

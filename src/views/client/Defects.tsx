@@ -1,4 +1,4 @@
-import { hidingOf, type Job, type Result, type WallName } from '../../core';
+import { hidingOf, type Job, leanOver, type Result, type WallName } from '../../core';
 import { hidingSentence } from '../../output';
 import { Card, lengthsIn } from '../parts';
 import styles from './client.module.css';
@@ -10,9 +10,9 @@ export function Defects({ job, result }: { job: Job; result: Result }) {
   const lengths = lengthsIn(job.display);
   const tall = job.fit.top - Math.min(...result.panels.back.outline.map(([, v]) => v));
   const sentence = (wall: WallName): string => {
-    const { plumb, plumbSd, bow, bowSd } = result.walls[wall];
-    const lean = Math.abs((plumb * tall) / 1000);
-    return `${wall[0]!.toUpperCase()}${wall.slice(1)} wall: ${lengths.fine(lean)} ${lengths.plusMinus((plumbSd * tall) / 1000)} out of plumb over the panels' height, ${plumb >= 0 ? 'leaning in' : 'leaning out'}; ${lengths.fine(Math.abs(bow))} ${lengths.plusMinus(bowSd)} ${bow >= 0 ? 'hollow' : 'humped'}.`;
+    const { bow, bowSd } = result.walls[wall];
+    const lean = leanOver(result.walls[wall], tall);
+    return `${wall[0]!.toUpperCase()}${wall.slice(1)} wall: ${lengths.fine(lean.value)} ${lengths.plusMinus(lean.sd)} out of plumb over the panels' height, ${lean.into ? 'leaning in' : 'leaning out'}; ${lengths.fine(Math.abs(bow))} ${lengths.plusMinus(bowSd)} ${bow >= 0 ? 'hollow' : 'humped'}.`;
   };
   return (
     <Card title="What the walls are like, and what hides it">

@@ -1,11 +1,11 @@
-import type { Finish } from '../../core';
+import { type Finish, finishes, lookWords, nameOfFinish } from '../../core';
 import { type FieldPath, useDraft, useSession, valueAt } from '../../job';
 import { ChoiceField, NumberField, Tick } from '../parts';
 import { ColourField } from './ColourField';
 import styles from './client.module.css';
-import { finishes, lookWords, nameOfFinish } from './finishes';
 import { Swatch } from './Swatch';
 
+const looks = Object.entries(lookWords) as [Finish['look'], string][];
 const sizeWords: Record<Finish['look'], string | null> = {
   plain: null,
   stone: 'Size of the figure',
@@ -46,7 +46,7 @@ export function FinishForm({ path, title }: { path: FieldPath; title: string }) 
             label="Look"
             labelShown
             value={finish.look}
-            choices={lookWords}
+            choices={looks}
             onChoose={(look) => choose([...path, 'look'], look)}
           />
           <ColourField path={[...path, 'colour']} label="Colour" />
@@ -62,7 +62,7 @@ export function FinishForm({ path, title }: { path: FieldPath; title: string }) 
               Another figure
             </button>
           )}
-          <NumberField path={[...path, 'gloss']} label="Gloss, share of 1" kind="number" labelShown />
+          <NumberField path={[...path, 'gloss']} label="Gloss" kind="percent" labelShown />
         </div>
       </details>
       <div className={styles.form}>

@@ -1,11 +1,10 @@
 import { useMemo, useState } from 'react';
-import type { Job, Result } from '../../core';
+import { type Job, lookWords, nameOfFinish, type Result } from '../../core';
 import type { Side } from '../../scene';
 import { Card, NumberField, Segments } from '../parts';
 import styles from './client.module.css';
 import { Defects } from './Defects';
 import { FinishForm } from './FinishForm';
-import { looksLike, nameOfFinish } from './finishes';
 import { Pictures, usePhotographer } from './Pictures';
 import { Stage } from './Stage';
 import { StageControls } from './StageControls';
@@ -37,7 +36,7 @@ export function Look({ job, result, readOnly = false }: LookProps) {
   const description =
     when === 'before'
       ? 'The bare alcove as measured.'
-      : `${when === 'both' ? 'The bare alcove beside the finished one' : 'The finished alcove'}: ${looksLike(job.finish)} panels in ${finish}, trim, shelves and fixtures as planned.`;
+      : `${when === 'both' ? 'The bare alcove beside the finished one' : 'The finished alcove'}: ${lookWords[job.finish.look]} panels in ${finish}, trim, shelves and fixtures as planned.`;
   return (
     <div className={styles.look}>
       <div className={styles.column}>
@@ -46,7 +45,11 @@ export function Look({ job, result, readOnly = false }: LookProps) {
           <Segments label="Before or after" value={when} choices={whenWords} onChoose={setWhen} />
           <Pictures job={job} photographer={photographer} />
         </div>
-        <StageControls unit={job.display} single={sides.length === 1} />
+        <StageControls
+          unit={job.display}
+          figures={{ before: 'leans' as const, both: null, after: 'dimensions' as const }[when]}
+          finished={when !== 'before'}
+        />
       </div>
       <div className={styles.column}>
         {!readOnly && (

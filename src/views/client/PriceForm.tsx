@@ -1,7 +1,10 @@
 import { useId } from 'react';
+import { soldLength } from '../../core';
 import { type FieldPath, useDraft, useSession } from '../../job';
-import { Card, ChoiceField, Cross, NumberField } from '../parts';
+import { Card, ChoiceField, NumberField } from '../parts';
 import styles from './client.module.css';
+import { OtherPrices } from './OtherPrices';
+import { TrimPrices } from './TrimPrices';
 
 const CURRENCIES = [
   'USD',
@@ -53,6 +56,7 @@ const rates = [
 /** The person's own price list. */
 export function PriceForm() {
   const prices = useDraft(({ draft }) => draft.job.prices);
+  const by = useDraft(({ draft }) => soldLength(draft.job.display));
   const { choose } = useSession().draft.getState();
   const at = (...path: FieldPath): FieldPath => ['prices', ...path];
   const money = (path: FieldPath, label: string, placeholder = 'no price') => (
@@ -82,37 +86,17 @@ export function PriceForm() {
       <div className={styles.form}>{sheets.map(([panel, label]) => money(at('sheets', panel), label))}</div>
       <h3>A look costs more, each sheet</h3>
       <div className={styles.form}>{looks.map(([look, label]) => money(at('looks', look), label))}</div>
-      <h3>Trim, a metre</h3>
-      {prices.trim.map((_, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the rows have no name but their place
-        <div key={i} className={styles.row}>
-          <NumberField path={at('trim', i, 'upTo')} label={`Up to this width, row ${i + 1}`} labelShown />
-          <NumberField path={at('trim', i, 'metre')} label={`A metre, row ${i + 1}`} kind="money" labelShown />
-          <button
-            type="button"
-            aria-label={`Take row ${i + 1} out`}
-            onClick={() =>
-              choose(
-                at('trim'),
-                prices.trim.filter((__, k) => k !== i),
-              )
-            }
-          >
-            <Cross />
-          </button>
-        </div>
-      ))}
-      {prices.trim.length < 20 && (
-        <button
-          type="button"
-          className={styles.add}
-          onClick={() => choose(at('trim'), [...prices.trim, { upTo: 38, metre: 0 }])}
-        >
-          Add a width of trim
-        </button>
-      )}
+      <h3>Trim, a {by}</h3>
+      <TrimPrices />
       <div className={styles.form}>
-        {money(at('angleStrip'), 'Angle strip, a metre')}
+        <NumberField
+          path={at('angleStrip')}
+          label={`Angle strip, a ${by}`}
+          kind="money-by-length"
+          optional
+          placeholder="no price"
+          labelShown
+        />
         {money(at('shelf'), 'Shelf, each')}
       </div>
       <h3>A pack of</h3>
@@ -124,10 +108,10 @@ export function PriceForm() {
       </div>
       <h3>Besides</h3>
       <div className={styles.form}>
-        <NumberField path={at('waste')} label="Waste, share of 1" kind="number" labelShown />
+        <NumberField path={at('waste')} label="Waste" kind="percent" labelShown />
         {money(at('disposal'), 'Disposal', 'none')}
       </div>
-      <Others />
+      <OtherPrices />
       <h3>Tax</h3>
       <div className={styles.form}>
         <TaxName />
@@ -153,62 +137,5 @@ function TaxName() {
         onBlur={leave}
       />
     </span>
-  );
-}
-
-const taxed = [
-  ['materials', 'taxed as materials'],
-  ['labour', 'taxed as work'],
-  ['none', 'not taxed'],
-] as const;
-
-function Others() {
-  const others = useDraft(({ draft }) => draft.job.prices.others);
-  const { write, choose, leave } = useSession().draft.getState();
-  const at = (...path: FieldPath): FieldPath => ['prices', 'others', ...path];
-  return (
-    <>
-      {others.map(({ label, taxedAs }, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the rows have no name but their place
-        <div key={i} className={styles.row}>
-          <input
-            aria-label={`What else, row ${i + 1}`}
-            value={label}
-            maxLength={100}
-            placeholder="delivery"
-            onChange={({ target }) => write(at(i, 'label'), target.value)}
-            onBlur={leave}
-          />
-          <NumberField path={at(i, 'amount')} label={`Amount of what else, row ${i + 1}`} kind="money" />
-          <ChoiceField
-            label={`Tax on what else, row ${i + 1}`}
-            value={taxedAs}
-            choices={taxed}
-            onChoose={(chosen) => choose(at(i, 'taxedAs'), chosen)}
-          />
-          <button
-            type="button"
-            aria-label={`Take what else, row ${i + 1}, out`}
-            onClick={() =>
-              choose(
-                ['prices', 'others'],
-                others.filter((_, k) => k !== i),
-              )
-            }
-          >
-            <Cross />
-          </button>
-        </div>
-      ))}
-      {others.length < 30 && (
-        <button
-          type="button"
-          className={styles.add}
-          onClick={() => choose(['prices', 'others'], [...others, { label: '', amount: 0, taxedAs: 'materials' }])}
-        >
-          Add something else
-        </button>
-      )}
-    </>
   );
 }

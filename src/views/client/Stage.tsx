@@ -1,4 +1,4 @@
-import { lazy, useState } from 'react';
+import { lazy, useMemo, useState } from 'react';
 import type { Photographer, Side } from '../../scene';
 import { FirstPicture, useCalm } from '../alcove';
 import { lengthsIn, useTouched } from '../parts';
@@ -21,10 +21,10 @@ const nobody = () => undefined;
 export function Stage({ sides, wiped, description, onPhotographer = nobody }: StageProps) {
   const touched = useTouched();
   const calm = useCalm();
-  const { viewpoint, person, layers, dimensions, asked } = useStage();
+  const { viewpoint, person, layers, dimensions, leans, asked } = useStage();
   const [wipe, setWipe] = useState(50);
-  const { job, result } = sides[0]!;
-  const { text, plusMinus } = lengthsIn(job.display);
+  const { job, result, bare } = sides[0]!;
+  const lengths = useMemo(() => lengthsIn(job.display), [job.display]);
   return (
     <div className={styles.stage} data-testid="finished" data-count={sides.length} data-wiped={wiped || undefined}>
       <FirstPicture {...{ job, result }}>
@@ -32,7 +32,7 @@ export function Stage({ sides, wiped, description, onPhotographer = nobody }: St
           {...{ sides, layers, viewpoint, person, calm, description, onPhotographer }}
           wipe={wiped && sides.length === 2 ? wipe / 100 : null}
           reset={asked}
-          dimensions={dimensions && sides.length === 1 ? { lengthText: text, plusMinus } : null}
+          figures={sides.length === 1 && (bare ? leans : dimensions) ? lengths : null}
         />
       </FirstPicture>
       {wiped && sides.length === 2 && touched && (

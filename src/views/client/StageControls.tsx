@@ -15,14 +15,16 @@ const layerWords: readonly (readonly [keyof Layers, string])[] = [
 
 interface StageControlsProps {
   unit: 'in' | 'mm';
-  /** false where several sides are shown */
-  single: boolean;
+  /** what figures can be shown; none where several sides are seen */
+  figures: 'dimensions' | 'leans' | null;
+  /** the layers of what is finished can be switched */
+  finished: boolean;
 }
 
 /** Where one stands, how tall one is, and what is shown. */
-export function StageControls({ unit, single }: StageControlsProps) {
+export function StageControls({ unit, figures, finished }: StageControlsProps) {
   const id = useId();
-  const { viewpoint, person, layers, dimensions, asked, set } = useStage();
+  const { viewpoint, person, layers, dimensions, leans, asked, set } = useStage();
   const tall =
     unit === 'in'
       ? formatLength(MM_PER_INCH * Math.round(person / MM_PER_INCH), { unit, feet: true })
@@ -36,7 +38,7 @@ export function StageControls({ unit, single }: StageControlsProps) {
         onChoose={(chosen) => set({ viewpoint: chosen, asked: asked + 1 })}
       />
       <button type="button" onClick={() => set({ asked: asked + 1 })}>
-        Back to where I stood
+        Reset the view
       </button>
       {viewpoint !== 'tub' && (
         <div className={styles.slider}>
@@ -56,15 +58,19 @@ export function StageControls({ unit, single }: StageControlsProps) {
         </div>
       )}
       <div className={styles.switches}>
-        {layerWords.map(([layer, words]) => (
-          <Switch
-            key={layer}
-            label={words}
-            on={layers[layer]}
-            onChange={(on) => set({ layers: { ...layers, [layer]: on } })}
-          />
-        ))}
-        {single && <Switch label="Dimensions" on={dimensions} onChange={(on) => set({ dimensions: on })} />}
+        {finished &&
+          layerWords.map(([layer, words]) => (
+            <Switch
+              key={layer}
+              label={words}
+              on={layers[layer]}
+              onChange={(on) => set({ layers: { ...layers, [layer]: on } })}
+            />
+          ))}
+        {figures === 'dimensions' && (
+          <Switch label="Dimensions" on={dimensions} onChange={(on) => set({ dimensions: on })} />
+        )}
+        {figures === 'leans' && <Switch label="Out of plumb" on={leans} onChange={(on) => set({ leans: on })} />}
       </div>
     </div>
   );

@@ -8,6 +8,8 @@ interface StageState {
   person: number;
   layers: Layers;
   dimensions: boolean;
+  /** how far the bare walls lean */
+  leans: boolean;
   /** counts up each time a viewpoint is asked for */
   asked: number;
   set(part: Partial<Omit<StageState, 'set'>>): void;
@@ -18,6 +20,7 @@ export const useStage = create<StageState>()((set) => ({
   person: 1700,
   layers: { panels: true, trim: true, shelves: true, fixtures: true, sealant: true },
   dimensions: false,
+  leans: true,
   asked: 0,
   set,
 }));

@@ -34,7 +34,15 @@ export function NumberField({
   const { text, fault, onEnter, onText, onLeave } = useEntry(path, kind, optional);
   const lengths = useLengths();
   const currency = useDraft(({ draft }) => draft.job.prices.currency);
-  const marks = { length: lengths.unit, degrees: '°', slope: slopeMark[lengths.unit], money: currency, number: unit };
+  const marks: Record<EntryKind, string | undefined> = {
+    length: lengths.unit,
+    degrees: '°',
+    slope: slopeMark[lengths.unit],
+    money: currency,
+    'money-by-length': `${currency}/${lengths.unit === 'in' ? 'ft' : 'm'}`,
+    percent: '%',
+    number: unit,
+  };
   const mark = marks[kind];
   return (
     <span className={styles.field} data-stacked={labelShown || undefined}>

@@ -1,6 +1,6 @@
 import { type FocusEvent, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { editableMoney } from '../../core';
+import { editableMoney, priceSold, soldLength } from '../../core';
 import {
   type EntryKind,
   type FieldPath,
@@ -39,16 +39,23 @@ export function useEntry(path: FieldPath, kind: EntryKind, optional = false): En
   });
   const { type, choose, leave } = useSession().draft.getState();
   const [inHand, setInHand] = useState<string | null>(null);
-  const written = (length: (mm: number) => string) =>
-    value === undefined
-      ? ''
-      : kind === 'length'
-        ? length(value)
-        : kind === 'slope'
-          ? length(value * slopeRun(lengths.unit))
-          : kind === 'money'
-            ? editableMoney(value, currency)
-            : String(value);
+  const written = (length: (mm: number) => string): string => {
+    if (value === undefined) return '';
+    switch (kind) {
+      case 'length':
+        return length(value);
+      case 'slope':
+        return length(value * slopeRun(lengths.unit));
+      case 'money':
+        return editableMoney(value, currency);
+      case 'money-by-length':
+        return editableMoney(priceSold(value, soldLength(lengths.unit)), currency);
+      case 'percent':
+        return String(Number((100 * value).toPrecision(12)));
+      default:
+        return String(value);
+    }
+  };
   return {
     text: inHand ?? unread ?? written(lengths.resting),
     fault,

@@ -26,7 +26,7 @@ export function SuppliesForm() {
         <NumberField path={['supplies', 'adhesive', 'pressedWidth']} label="Width pressed flat" labelShown />
         <NumberField path={['supplies', 'adhesive', 'trimBead']} label="Bead along trim" labelShown />
         <Cartridge path={['supplies', 'adhesive', 'cartridge']} />
-        <Share path={['supplies', 'adhesive', 'waste']} label="Waste, share of 1" />
+        <Share path={['supplies', 'adhesive', 'waste']} label="Waste" />
       </div>
       {(['sealant', 'caulk'] as const).map((paste) => (
         <section key={paste} className={styles.column} aria-label={pasteTitle[paste]}>
@@ -34,7 +34,7 @@ export function SuppliesForm() {
           <div className={styles.form}>
             <Cartridge path={['supplies', paste, 'cartridge']} />
             <NumberField path={['supplies', paste, 'fillet']} label="Leg of the fillet" labelShown />
-            <Share path={['supplies', paste, 'toolingLoss']} label="Lost in tooling, share of 1" />
+            <Share path={['supplies', paste, 'toolingLoss']} label="Lost in tooling" />
           </div>
         </section>
       ))}
@@ -68,7 +68,7 @@ export function SuppliesForm() {
           unit="%"
           labelShown
         />
-        <Share path={['supplies', 'movement', 'capability']} label="Sealant moves, share of width" />
+        <Share path={['supplies', 'movement', 'capability']} label="Sealant moves, of its width" />
       </div>
       <h3>Tape, strips and alcohol</h3>
       <div className={styles.form}>
@@ -120,7 +120,7 @@ const growths = [
 const pasteTitle = { sealant: 'Sealant, wet joints', caulk: 'Caulk, room side' };
 
 const Share = ({ path, label }: { path: FieldPath; label: string }) => (
-  <NumberField path={path} label={label} kind="number" labelShown />
+  <NumberField path={path} label={label} kind="percent" labelShown />
 );
 
 /** A cartridge in a common size, or what it holds. */

@@ -24,6 +24,17 @@ describe('readEntry', () => {
     expect(readEntry('slope', '15.6', 'mm')).toEqual({ ok: true, value: 15.6 });
   });
 
+  it('reads a price by the foot or by the metre as minor units a metre', () => {
+    expect(readEntry('money-by-length', '3.47', 'in')).toEqual({ ok: true, value: 1138 });
+    expect(readEntry('money-by-length', '11.40', 'mm')).toEqual({ ok: true, value: 1140 });
+    expect(readEntry('money-by-length', 'x', 'mm')).toMatchObject({ ok: false });
+  });
+
+  it('reads percent as a share', () => {
+    expect(readEntry('percent', '7.5 %', 'in')).toEqual({ ok: true, value: 0.075 });
+    expect(readEntry('percent', '5', 'in')).toEqual({ ok: true, value: 0.05 });
+  });
+
   it('says what a number looks like', () => {
     expect(readEntry('number', '1/', 'mm')).toEqual({
       ok: false,
@@ -64,5 +75,7 @@ describe('fieldFault', () => {
     expect(fieldFault(draft, ['fit', 'bed'], 'length', 'soon')).toMatch(/soon/);
     expect(fieldFault(draft, ['fit', 'bed'], 'length', '40')).toMatch(/at most/);
     expect(fieldFault(draft, ['fit', 'bed'], 'length', '1/8')).toBeNull();
+    expect(fieldFault(draft, ['prices', 'waste'], 'percent', '150')).toBe('must be at most 100 %; found 150 %');
+    expect(fieldFault(draft, ['prices', 'waste'], 'percent', '99.5')).toBeNull();
   });
 });

@@ -24,7 +24,7 @@ describe('priceOf', () => {
 
   it('names what has no price and leaves it out, and never takes none for nothing', () => {
     const price = priceOf(withPrices({ sheets: {}, packs: {} }), result);
-    expect(price.unpriced).toContain('Sheet as for the back panel, stone');
+    expect(price.unpriced).toContain('Sheet as for the back panel, stone-like');
     expect(price.unpriced).toContain('Panel adhesive');
     expect(lineOf(withPrices({ sheets: {} }), 'sheet.back')).toMatchObject({ each: null, amount: null });
     expect(lineOf(withPrices({ sheets: { back: 0 } }), 'sheet.back')).toMatchObject({ each: 6500, amount: 6500 });
@@ -56,7 +56,11 @@ describe('priceOf', () => {
       { upTo: 38, metre: 1000 },
       { upTo: 60, metre: 2000 },
     ];
-    const wide = (width: number): Job => ({ ...withPrices({ trim }), trim: { ...job.trim, verticalWidth: width } });
+    const wide = (width: number): Job => ({
+      ...withPrices({ trim }),
+      display: 'mm',
+      trim: { ...job.trim, verticalWidth: width },
+    });
     expect([38, 39, 60, 61, 90, 91].map((width) => lineOf(wide(width), 'trim')!.each)).toEqual([
       1000,
       2000,
@@ -68,12 +72,14 @@ describe('priceOf', () => {
   });
 
   it('buys trim in whole lengths, and follows the exact plan where there is one', () => {
-    const metres = lineOf(job, 'trim')!.quantity;
+    const metric: Job = { ...job, display: 'mm' };
+    const metres = lineOf(metric, 'trim')!.quantity;
     const cut = result.pieces.trim.reduce((sum, { size }) => sum + size.along, 0);
     expect((1000 * metres) % 2440).toBeCloseTo(0, 6);
     expect(1000 * metres).toBeGreaterThan(cut);
     const stock = { bars: [], bought: 7320, lowerBound: 7320, waste: 0, optimal: true, unplaced: [] };
-    expect(lineOf(job, 'trim', { ...result, stock })).toMatchObject({ quantity: 7.32, amount: 8345 });
+    expect(lineOf(metric, 'trim', { ...result, stock })).toMatchObject({ quantity: 7.32, amount: 8345 });
+    expect(lineOf(job, 'trim', { ...result, stock })).toMatchObject({ quantity: 24.02, unit: 'foot' });
   });
 
   it('charges work by the minute of one person, a step for two twice, waits not at all', () => {

@@ -1,5 +1,6 @@
-import type { Finish } from '../../core';
+import type { Finish } from '../job-file';
 
+/** A finish under a name of its own. */
 export interface NamedFinish {
   name: string;
   finish: Finish;
@@ -97,14 +98,6 @@ function named(name: string, finish: Finish): NamedFinish {
 const sameBut = ({ trim: _, ...finish }: Finish): string =>
   JSON.stringify([finish.look, finish.colour, finish.second, finish.size, finish.seed, finish.gloss]);
 
+/** What a finish is called, whatever the colour of its trim; null where it is one's own. */
 export const nameOfFinish = (finish: Finish): string | null =>
   finishes.find((each) => sameBut(each.finish) === sameBut(finish))?.name ?? null;
-
-export const lookWords: readonly (readonly [Finish['look'], string])[] = [
-  ['plain', 'plain'],
-  ['stone', 'stone-like'],
-  ['ribbed', 'ribbed'],
-  ['large-format', 'large format'],
-];
-
-export const looksLike = ({ look }: Finish): string => lookWords.find(([each]) => each === look)![1];

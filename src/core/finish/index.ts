@@ -1,0 +1,2 @@
+export { finishes, type NamedFinish, nameOfFinish } from './finishes';
+export { lookWords } from './lookWords';

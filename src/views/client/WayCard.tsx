@@ -1,0 +1,122 @@
+import { useMemo } from 'react';
+import { hidingOf, hidingPairs, type Job, lookWords, moneyText, nameOfFinish, priceOf, type Result } from '../../core';
+import { useDraft, useSession } from '../../job';
+import { hidingSentence, hidingWords } from '../../output';
+import { Callout, Card } from '../parts';
+import { ChoiceForm } from './ChoiceForm';
+import styles from './client.module.css';
+import { PriceTable } from './PriceTable';
+import type { Way } from './useWays';
+
+/** One way to finish the alcove: its list, what it costs, what it hides. */
+export function WayCard({ way, own, readOnly }: { way: Way; own: Way; readOnly: boolean }) {
+  const { choose, chooseAll } = useSession().draft.getState();
+  const choices = useDraft(({ draft }) => draft.job.choices);
+  const { id, name, job, result, failed } = way;
+  const price = useMemo(() => (result ? priceOf(job, result) : null), [job, result]);
+  const ownPrice = useMemo(() => (own.result ? priceOf(own.job, own.result) : null), [own]);
+  const differences = useMemo(
+    () =>
+      id === null || result === null || own.result === null
+        ? []
+        : hidingWords(hidingPairs(own.result, result), [`the trim ${own.name.toLowerCase()}`, `“${name}”`], job),
+    [id, name, job, result, own],
+  );
+  const tall = job.fit.top - Math.min(...(own.result?.panels.back.outline.map(([, v]) => v) ?? [0]));
+  // One step of undo, and one working out.
+  const take = () =>
+    chooseAll([
+      [['finish'], job.finish],
+      [['trim'], job.trim],
+      [['shelves'], job.shelves],
+    ]);
+  const more = price && ownPrice && id !== null ? price.total - ownPrice.total : 0;
+  return (
+    <Card
+      title={name}
+      aside={price && <strong className={styles.price}>{priced(price.total, price.currency, price.unpriced)}</strong>}
+    >
+      {failed && (
+        <Callout weight="bad">
+          <p>This choice could not be worked out. Change it, or take it out.</p>
+        </Callout>
+      )}
+      {result === null && !failed && <p>Working it out…</p>}
+      {result && (
+        <>
+          <p>{listOf(job, result)}</p>
+          {id !== null && price && ownPrice && price.unpriced.length + ownPrice.unpriced.length === 0 && (
+            <p>
+              {more === 0
+                ? 'Costs the same as planned.'
+                : `${moneyText(Math.abs(more), price.currency)} ${more > 0 ? 'more' : 'less'} than as planned.`}
+            </p>
+          )}
+          <ul className={styles.sentences}>
+            {(id === null
+              ? hidingOf(result)
+                  .filter(({ kind }) => kind === 'vertical')
+                  .map((each) => hidingSentence(each, job))
+              : differences
+            ).map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+          {price && (
+            <details className={styles.own}>
+              <summary>List and price</summary>
+              <PriceTable price={price} label={`Price of ${name}`} />
+            </details>
+          )}
+        </>
+      )}
+      {!readOnly && id !== null && (
+        <>
+          <details className={styles.own}>
+            <summary>Change it</summary>
+            <ChoiceForm id={id} tall={tall} />
+          </details>
+          <div className={styles.bar}>
+            <button type="button" onClick={take}>
+              Make this the plan
+            </button>
+            <button
+              type="button"
+              onClick={() =>
+                choose(
+                  ['choices'],
+                  choices.filter((each) => each.id !== id),
+                )
+              }
+            >
+              Take out
+            </button>
+          </div>
+        </>
+      )}
+    </Card>
+  );
+}
+
+const priced = (total: number, currency: string, unpriced: readonly string[]): string =>
+  unpriced.length === 0
+    ? moneyText(total, currency)
+    : `${moneyText(total, currency)} and ${unpriced.length} without a price`;
+
+function listOf(job: Job, { pieces }: Result): string {
+  const finish = nameOfFinish(job.finish);
+  return [
+    `${lookWords[job.finish.look]} panels${finish === null ? '' : ` (${finish})`}`,
+    `${pieces.trim.length} pieces of trim`,
+    pieces.shelves.length === 0
+      ? 'no shelf'
+      : `${pieces.shelves.length} ${pieces.shelves.length === 1 ? 'shelf' : 'shelves'}`,
+    ...(pieces.legs.length === 0
+      ? []
+      : [
+          `${pieces.legs.length} piece${pieces.legs.length === 1 ? '' : 's'} beside the ${job.rim.kind === 'tub' ? 'tub' : 'shower base'}`,
+        ]),
+  ]
+    .join(', ')
+    .replace(/^./, (letter) => letter.toUpperCase());
+}
