@@ -67,7 +67,7 @@ function Drawing(props: FinishedViewProps & { onLost: () => void }) {
       <Canvas
         frameloop="demand"
         shadows="percentage"
-        dpr={[1.5, 2]}
+        dpr={sides.length > 1 ? [1, 2] : [1.5, 2]}
         gl={{ toneMapping: NeutralToneMapping, toneMappingExposure: 1.05 }}
         camera={{ fov: 36 }}
       >

@@ -8,7 +8,7 @@ export interface Cell {
 
 /**
  * Room for several views: beside each other in a broad picture, one over another in an upright one, two by two between;
- * the first at top left.
+ * the first at top left, the last one as broad as the room that is left.
  */
 export function cellsFor(count: number, width: number, height: number): Cell[] {
   const shape = width / height;
@@ -17,7 +17,7 @@ export function cellsFor(count: number, width: number, height: number): Cell[] {
   return Array.from({ length: count }, (_, i) => ({
     x: ((i % columns) * width) / columns,
     y: height - ((Math.floor(i / columns) + 1) * height) / rows,
-    width: width / columns,
+    width: (width / columns) * (i === count - 1 ? columns - (i % columns) : 1),
     height: height / rows,
   }));
 }

@@ -12,7 +12,7 @@ const corners: readonly (readonly [ShelfSet['corners'], string])[] = [
 const fronts: readonly (readonly [ShelfSet['front'], string])[] = [
   ['round', 'round'],
   ['straight', 'straight'],
-  ['returned', 'straight, with returns'],
+  ['returned', 'with returns'],
 ];
 /** What shelves are when somebody first asks for some. */
 const FIRST: ShelfSet = { count: 2, corners: 'left', size: SHELF_SIZES[1], front: 'round' };
