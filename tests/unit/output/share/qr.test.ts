@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { qrCode, qrSvg } from '../../../../src/output/share';
+import { readQr } from '../readQr';
 
 describe('qrCode', () => {
   it('gives a square with a clear border of four and the three finder patterns', () => {
@@ -22,6 +23,15 @@ describe('qrCode', () => {
     expect(finder(4, 4)).toEqual(pattern);
     expect(finder(size - 11, 4)).toEqual(pattern);
     expect(finder(4, size - 11)).toEqual(pattern);
+  });
+
+  it.each([20, 300, 1200, 2300])('is read by an independent reader: %i characters', (length) => {
+    const address = `https://example.org/#link/1.${'aZ09-_'.repeat(length).slice(0, length)}`;
+    const code = qrCode(address);
+    if (!code.ok) throw new Error(code.message);
+    const DOTS = 4;
+    const side = code.size * DOTS;
+    expect(readQr(side, side, (x, y) => code.dark[Math.floor(y / DOTS)]![Math.floor(x / DOTS)]!)).toBe(address);
   });
 
   it('says in a sentence when the address is too long', () => {
