@@ -5,14 +5,17 @@ import { drawnHeat } from '../../src/scene/heat/drawn-heat';
 import { browserLaunch } from '../browser/browser';
 import { bundled } from '../browser/bundle';
 import type { BenchOptions, Row } from './bench';
+import { firstFrameTimes } from './draw/firstFrame';
 import type { DrawTimes } from './draw/stage';
 import { share } from './time';
 
 export const name = 'draw';
 export const about =
-  'One frame of the heat map’s walls in a real browser, 1024 × 768, drawn in software, against a bare three.js scene of the same triangles, in turns.';
+  'In a real browser, 1024 × 768, drawn in software, in turns: one frame of the heat map’s walls against a bare three.js scene of the same triangles; the finished alcove from opening the page to its first frame against a bare three.js page.';
 
 const ROUNDS = 60;
+/** Pages opened for one round of frames. */
+const OPENED = 1 / 6;
 
 export async function run({ count = ROUNDS }: BenchOptions): Promise<Row[]> {
   const file = new URL('../../scenes/skewed-bowed-wet-wall.json', import.meta.url);
@@ -30,6 +33,10 @@ export async function run({ count = ROUNDS }: BenchOptions): Promise<Row[]> {
     const triangles = walls.reduce((sum, { mesh }) => sum + mesh.indices.length / 3, 0);
     const note = `${triangles} triangles, medians of ${count} frames each`;
     const median = (values: number[]) => share(values, 0.5);
+    const pages = Math.max(1, Math.round(count * OPENED));
+    const first = await firstFrameTimes(browser, pages);
+    const bare = { what: 'bare three.js page, first frame', value: median(first.bare) };
+    const opened = `medians of ${pages} pages opened, nothing fetched before`;
     return [
       {
         what: 'heat map, one frame',
@@ -44,6 +51,14 @@ export async function run({ count = ROUNDS }: BenchOptions): Promise<Row[]> {
         unit: 'ms',
         against: { what: 'bare scene, one colour, no light', value: median(times.unlit) },
         note,
+      },
+      { what: 'finished alcove, plain picture', value: median(first.picture), unit: 'ms', against: bare, note: opened },
+      {
+        what: 'finished alcove, first frame in 3D',
+        value: median(first.alcove),
+        unit: 'ms',
+        against: bare,
+        note: opened,
       },
     ];
   } finally {
