@@ -110,6 +110,7 @@ test('a link opens on another device to look at only, and can be made mine', asy
   await expect(other.getByRole('heading', { name: /^Vexleigh 12/ })).toBeVisible();
   await expect(other.getByRole('region', { name: 'Price', exact: true })).toHaveCount(0);
   await expect(other.getByRole('button', { name: 'Take out' })).toHaveCount(0);
+  await expect(other.getByRole('textbox', { name: 'Name of the job' })).toHaveCount(0);
   expect(asked.filter((url) => url.includes('link/1.') && !url.includes('#'))).toEqual([]);
   await other.getByRole('button', { name: 'Make it mine' }).click();
   await expect(other.getByRole('tab', { name: 'How it will look' })).toBeVisible();

@@ -13,6 +13,7 @@ export default defineConfig({
   testDir: '.',
   testMatch: '*.test.ts',
   outputDir: '../../test-results',
+  snapshotPathTemplate: '{testDir}/kept/{arg}{ext}',
   forbidOnly: true,
   fullyParallel: true,
   workers: 2,

@@ -99,6 +99,10 @@ export class Flow {
     );
     const widths = columnWidths(natural, this.width);
     const step = 1.25 * size;
+    const titles = columns.map(({ title }) => title);
+    const drawHead = () => {
+      if (titles.some((title) => title !== '')) drawRow(titles, true);
+    };
     const drawRow = (cells: string[], bold: boolean) => {
       const wrapped = cells.map((cell, i) =>
         wrapText(cell, widths[i]! - 2 * pad, size, this.pack.measure, bold || columns[i]!.bold),
@@ -106,11 +110,7 @@ export class Flow {
       const height = Math.max(...wrapped.map((lines) => lines.length)) * step + 1.2;
       const before = this.leaf;
       this.ensure(height);
-      if (this.leaf !== before && !bold)
-        drawRow(
-          columns.map(({ title }) => title),
-          true,
-        );
+      if (this.leaf !== before && !bold) drawHead();
       let x = this.leaf.content.left;
       const { pen } = this.leaf;
       wrapped.forEach((lines, i) => {
@@ -127,10 +127,7 @@ export class Flow {
     };
     this.ensure(4 * step);
     this.y -= 1;
-    drawRow(
-      columns.map(({ title }) => title),
-      true,
-    );
+    drawHead();
     for (const row of rows) drawRow(row, false);
     this.y -= 1.5;
   }

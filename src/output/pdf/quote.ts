@@ -98,7 +98,7 @@ function drawCode(flow: Flow, code: QrCode): void {
     return;
   }
   const side = MODULE * code.size;
-  flow.ensure(side + 18);
+  flow.ensure(side + 15);
   flow.heading('On your phone');
   flow.paragraph(
     'Point a camera here to see the finished surround. The code holds the whole job; nothing is fetched but the app itself.',

@@ -30,7 +30,7 @@ export function StageLight({ room }: { room: Room }) {
         color="#fffdf9"
         intensity={1.35}
         castShadow
-        shadow-mapSize={[1536, 1536]}
+        shadow-mapSize={[1024, 1024]}
         shadow-camera-left={-0.75 * wide - 500}
         shadow-camera-right={0.75 * wide + 500}
         shadow-camera-top={1700}
@@ -39,7 +39,7 @@ export function StageLight({ room }: { room: Room }) {
         shadow-camera-far={7000}
         shadow-bias={-0.0006}
         shadow-normalBias={3}
-        shadow-radius={5}
+        shadow-radius={3.5}
         shadow-intensity={0.7}
       />
       <pointLight

@@ -47,6 +47,8 @@ const floorFinish: Finish = {
 /** The floor's picture repeats after so many mm; its joints are drawn twice as wide as on a wall. */
 const REPEAT = 2400;
 const SCALE = 2;
+/** Seen from afar only: its picture is painted coarser than that of a panel. */
+const FLOOR_DETAIL = 0.45;
 
 function Floor({ room, shade }: Pick<SurroundingsProps, 'room' | 'shade'>) {
   const gl = useThree((state) => state.gl);
@@ -62,7 +64,7 @@ function Floor({ room, shade }: Pick<SurroundingsProps, 'room' | 'shade'>) {
   const material = useMemo(() => {
     const side = REPEAT / SCALE;
     const area = { left: 0, bottom: 0, width: side, height: side, sheet: { width: side, height: side } };
-    const textures = finishTextures(gl, floorFinish, area, 0);
+    const textures = finishTextures(gl, floorFinish, area, 0, FLOOR_DETAIL);
     for (const texture of [textures.colour, textures.normal]) {
       texture.wrapS = RepeatWrapping;
       texture.wrapT = RepeatWrapping;

@@ -1,6 +1,7 @@
 import type { DisplayUnit } from '../../core';
 import { useDraft, useHistory, useSession, useSessionState } from '../../job';
 import { Redo, Segments, Undo } from '../parts';
+import { addressOf, usePlace } from '../place';
 import { JobMenu } from './JobMenu';
 import { Mark } from './Mark';
 import { Places } from './Places';
@@ -18,12 +19,26 @@ export function TopBar() {
   const elsewhere = useSessionState((state) => state.elsewhere);
   const { past, future } = useHistory();
   const { write, choose, leave, undo, redo } = useSession().draft.getState();
+  const brand = (
+    <h1 className={styles.brand}>
+      <Mark />
+      Nookwright
+    </h1>
+  );
+  // What somebody shared is no job in hand: nothing of the own job stands over it.
+  if (usePlace().name === 'link') {
+    return (
+      <header className={styles.top} data-shared>
+        {brand}
+        <a className={styles.away} href={addressOf({ name: 'jobs' })}>
+          Your own jobs
+        </a>
+      </header>
+    );
+  }
   return (
     <header className={styles.top}>
-      <h1 className={styles.brand}>
-        <Mark />
-        Nookwright
-      </h1>
+      {brand}
       <input
         className={styles.jobName}
         aria-label="Name of the job"
