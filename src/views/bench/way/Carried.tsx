@@ -1,6 +1,6 @@
 import type { Carried as CarriedSheet, Job } from '../../../core';
 import { capital, carriedName, passageNames, passageWords } from '../../../output';
-import { Callout, Card, useLengths } from '../../parts';
+import { Callout, Card, Cross, Tick, useLengths } from '../../parts';
 import styles from '../bench.module.css';
 
 /** Every sheet as bought and every panel as cut, past the places on the way whose sizes are given. */
@@ -37,7 +37,7 @@ export function Carried({ job, carried }: { job: Job; carried: readonly CarriedS
                   </td>
                   {each.passages.map((passage) => (
                     <td key={passage.place} data-head={passageNames[passage.place]}>
-                      {passage.passes ? '✓' : '✕'} {passageWords(passage, job)}
+                      {passage.passes ? <Tick /> : <Cross />} {passageWords(passage, job)}
                     </td>
                   ))}
                 </tr>
