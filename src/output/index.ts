@@ -36,6 +36,9 @@ export { amountText, shoppingListCsv } from './shoppingList';
 export { panelDxf, panelSvg, pieceDxf, pieceSvg } from './template';
 export { type TemplateFiles, templateFiles } from './templateFiles';
 export {
+  type BedLine,
+  bedLines,
+  bedText,
   capital,
   carriedName,
   cartridgeName,

@@ -11,6 +11,9 @@ export {
 } from './client';
 export type { Layer } from './geometry';
 export {
+  awayGradient,
+  BedView,
+  type BedViewProps,
   contourSteps,
   type DrawnHeat,
   drawnHeat,

@@ -4,9 +4,21 @@ import type { Rectangle } from '../drawing';
 /**
  * What a line or area means. `panel`: a panel or a piece; `hole`; `wet`: a joint for sealant; `room`: a joint for
  * paintable caulk; `adhesive`: a dot or bead; `strip`: double-faced strip; `measure`: from a thing to its figure;
- * `wall`, `top`, `side`: parts of the picture of the alcove.
+ * `wall`, `top`, `side`: parts of the picture of the alcove; `bed-0` to `bed-4`: a bed, thicker and thicker.
  */
-export type Look = 'panel' | 'hole' | 'wet' | 'room' | 'adhesive' | 'strip' | 'measure' | 'wall' | 'top' | 'side';
+export type Look =
+  | 'panel'
+  | 'hole'
+  | 'wet'
+  | 'room'
+  | 'adhesive'
+  | 'strip'
+  | 'measure'
+  | 'wall'
+  | 'top'
+  | 'side'
+  | BedLook;
+type BedLook = 'bed-0' | 'bed-1' | 'bed-2' | 'bed-3' | 'bed-4';
 
 export type FigureShape =
   | { kind: 'path'; points: Point[]; closed: boolean; look: Look }
@@ -43,6 +55,11 @@ export const paints: Record<Look, Paint> = {
   wall: { width: 0.18, gray: 0.45, fill: 1 },
   top: { width: 0.25, gray: 0, fill: 0.86 },
   side: { width: 0.25, gray: 0, fill: 0.95 },
+  'bed-0': { width: 0.02, gray: 1, fill: 1 },
+  'bed-1': { width: 0.02, gray: 0.88, fill: 0.88 },
+  'bed-2': { width: 0.02, gray: 0.76, fill: 0.76 },
+  'bed-3': { width: 0.02, gray: 0.64, fill: 0.64 },
+  'bed-4': { width: 0.02, gray: 0.52, fill: 0.52 },
 };
 
 /** The smallest rectangle around points. */

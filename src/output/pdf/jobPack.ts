@@ -2,6 +2,7 @@ import type { Job, Result } from '../../core';
 import { type PanelDrawing, pieceDrawing } from '../drawing';
 import type { OutputFonts } from '../outputFonts';
 import { adhesivePages } from './adhesivePages';
+import { bedPages } from './bedPages';
 import { cardPage } from './card';
 import { coverPages } from './coverPages';
 import { dryFitPages } from './dryFitPages';
@@ -28,7 +29,7 @@ export interface JobPackOptions {
 
 /**
  * The whole job on paper: cover, walls, survey record, a cut card per panel, holes, the other pieces, sheets, materials,
- * adhesive, order of work, joints, cautions, sign-off, then every panel at 1:1.
+ * adhesive, how the sheets sit, order of work, joints, cautions, sign-off, then every panel at 1:1.
  */
 export async function jobPack(
   job: Job,
@@ -40,7 +41,7 @@ export async function jobPack(
   const paper = pagePaper(job, options.paper);
   const tilePaper = options.paper ? papers[options.paper] : paper;
   const pack = await Pack.open(job.name, paper, fonts);
-  const contents = coverPages(pack, job, result, drawings, 14 + 2 * drawings.length);
+  const contents = coverPages(pack, job, result, drawings, 15 + 2 * drawings.length);
   const enter = (title: string, leaf: Leaf | null): void => {
     if (leaf !== null) contents.enter(title, leaf);
   };
@@ -55,6 +56,7 @@ export async function jobPack(
   enter('Sheets', sheetPages(pack, job, result));
   enter('Materials to buy', materialsPages(pack, job, result));
   enter('Adhesive layout', adhesivePages(pack, job, result));
+  enter('How the sheets sit', bedPages(pack, job, result));
   enter('Virtual dry fit', dryFitPages(pack, job, result));
   enter('Order of work', workPages(pack, job, result));
   enter('Joint map', jointPages(pack, job, result));

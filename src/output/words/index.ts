@@ -1,3 +1,4 @@
+export { type BedLine, bedLines, bedText } from './bedWords';
 export { hidingSentence, hidingWords } from './choiceWords';
 export { colourWords } from './colourWords';
 export { dryFitFault, dryFitWords, misfitText } from './dryFitWords';

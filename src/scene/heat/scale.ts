@@ -33,7 +33,15 @@ export const scaleColours = (): Bytes[] =>
   Array.from({ length: SCALE_ENTRIES }, (_, i) => scaleColour((2 * i) / (SCALE_ENTRIES - 1) - 1));
 
 /** The scale as a CSS gradient, from away to into the room. */
-export function scaleGradient(towards: string, stops = 33): string {
-  const colours = Array.from({ length: stops }, (_, i) => `rgb(${scaleColour((2 * i) / (stops - 1) - 1).join(' ')})`);
+export const scaleGradient = (towards: string, stops = 33): string => gradient(towards, -1, 1, stops);
+
+/** The half of the scale that leads away from the room, from true on. */
+export const awayGradient = (towards: string, stops = 17): string => gradient(towards, 0, -1, stops);
+
+function gradient(towards: string, from: number, to: number, stops: number): string {
+  const colours = Array.from(
+    { length: stops },
+    (_, i) => `rgb(${scaleColour(from + ((to - from) * i) / (stops - 1)).join(' ')})`,
+  );
   return `linear-gradient(${towards}, ${colours.join(', ')})`;
 }

@@ -1,5 +1,6 @@
 import { useSessionState } from '../../job';
 import { BenchList } from './BenchList';
+import { BedBench } from './bed';
 import { benchItem } from './bench-item';
 import { PanelBench } from './PanelBench';
 import { PieceBench } from './PieceBench';
@@ -18,8 +19,9 @@ export function Bench({ item }: { item: string }) {
       <BenchList shown={shown} result={result} />
       {panel && group === 'panels' && <PanelBench panel={panel} job={job} result={result} />}
       {panel && group === 'ways' && <WayBench key={panel} panel={panel} job={job} result={result} />}
+      {panel && group === 'beds' && <BedBench panel={panel} job={job} result={result} />}
       {group === 'sheets' && <SheetsBench job={job} result={result} />}
-      {!panel && group !== 'sheets' && group !== 'ways' && (
+      {!panel && group !== 'sheets' && group !== 'ways' && group !== 'beds' && (
         <PieceBench group={group} piece={piece} job={job} result={result} />
       )}
     </>

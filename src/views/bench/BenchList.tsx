@@ -11,6 +11,7 @@ const groups: readonly (readonly [Group, string])[] = [
   ['shelves', 'Shelves'],
   ['fillers', 'Fillers'],
   ['sheets', 'Sheets and lengths'],
+  ['beds', 'How it sits'],
   ['ways', 'Getting in'],
 ];
 
@@ -20,11 +21,14 @@ const mostButtons = 3;
 /** All that is cut, by kind: pick one and its template shows. */
 export function BenchList({ shown, result }: { shown: BenchItem; result: Result }) {
   const count = (group: Group): string => {
-    if (group === 'ways') return '';
+    if (group === 'ways' || group === 'beds') return '';
     return ` ${group === 'panels' ? 3 : group === 'sheets' ? result.layout.sheets.length : result.pieces[group].length}`;
   };
   const Pick = shown.siblings.length > mostButtons ? ChoiceField<string> : Segments<string>;
-  const item = shown.group === 'ways' ? `ways.${shown.panel}` : (shown.panel ?? shown.piece?.id ?? null);
+  const item =
+    shown.group === 'ways' || shown.group === 'beds'
+      ? `${shown.group}.${shown.panel}`
+      : (shown.panel ?? shown.piece?.id ?? null);
   return (
     <nav className={styles.list} aria-label="What is cut">
       <Segments

@@ -10,7 +10,7 @@ export const clientParts = ['look', 'choices', 'price', 'send'] as const;
 export type ClientPart = (typeof clientParts)[number];
 
 const panels = ['back', 'left', 'right'];
-export const benchGroups = ['trim', 'legs', 'shelves', 'fillers', 'sheets', 'ways'] as const;
+export const benchGroups = ['trim', 'legs', 'shelves', 'fillers', 'sheets', 'ways', 'beds'] as const;
 export type BenchGroup = (typeof benchGroups)[number];
 
 /** Where in the app one is; kept in the address, so that back and forward work. */

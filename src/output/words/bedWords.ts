@@ -1,0 +1,124 @@
+import { type BedReport, formatLength, formatPlusMinus, type Job, type Patch, type WallName, Z_95 } from '../../core';
+
+/** Something to know of how a sheet sits, and what it is. */
+export interface BedLine {
+  label: string;
+  words: string;
+  /** it keeps the sheet from being bedded as it stands */
+  bad?: boolean;
+}
+
+const NEWTONS_PER_POUND = 4.448222;
+
+const sits: Record<BedReport['how'], string> = {
+  follows: 'follows its wall on an even bed',
+  rigid: 'rigid, on three points of the wall',
+  bent: 'bent to the wall as far as its stiffness lets it',
+  shimmed: 'flat, on its shims',
+};
+
+/** How a panel's sheet sits, in words with ±. */
+export function bedLines(name: WallName, report: BedReport, job: Job): BedLine[] {
+  const { fine, plusMinus, place, area } = bedText(job);
+  const { thinnest, thickest, lean, leanSd, contacts, hollows, strain, springBack, shims, convergence } = report;
+  const even = thickest.value - thinnest.value < 0.05;
+  const touches = contacts.length > 0 && report.how === 'rigid';
+  return [
+    { label: 'The sheet', words: sits[report.how] },
+    {
+      label: 'Bed',
+      words: even
+        ? `${fine(thickest.value)} all over`
+        : `${fine(thinnest.value)} to ${fine(thickest.value)} ${plusMinus(thickest.sd)}, thickest ${place(name, thickest)}`,
+    },
+    { label: 'Leans', words: leanWords(lean, leanSd) },
+    ...(contacts.length === 0
+      ? []
+      : [
+          {
+            label: 'Touches',
+            words: touches
+              ? contacts.map((contact) => place(name, contact)).join('; ')
+              : `in ${contacts.length === 1 ? 'one stretch' : `${contacts.length} stretches`}, ${area(contacts.reduce((sum, contact) => sum + contact.area, 0))} of ${area(extent(report))}`,
+          },
+        ]),
+    {
+      label: 'Beyond the adhesive',
+      bad: hollows.length > 0 && report.how !== 'shimmed',
+      words:
+        hollows.length === 0
+          ? `nowhere; it reaches ${fine(report.reach)}`
+          : hollows.map((hollow) => hollowWords(name, hollow)).join('; '),
+    },
+    {
+      label: 'Bending',
+      bad: strain.overBent.length > 0,
+      words:
+        strain.radius === null
+          ? 'none'
+          : `${percent(strain.max)} strain at most, ${place(name, strain)}, to a radius of ${metres(strain.radius)}; the limit is ${percent(strain.limit)}${strain.overBent.map((patch) => `; over-bent over ${area(patch.area)} about ${place(name, patch)}`).join('')}`,
+    },
+    {
+      label: 'Springs back',
+      words:
+        springBack.largest === null || springBack.total < 0.05
+          ? 'with next to nothing'
+          : `with ${force(springBack.largest.pull, job)} at most on one dot, ${place(name, springBack.largest)}; ${force(springBack.total, job)} on all that it pulls at. Hold it until the adhesive has cured`,
+    },
+    {
+      label: 'Shims',
+      words:
+        shims.list.length === 0
+          ? `none needed for it to be flat${shims.to === 'plumb' ? ' and plumb' : ''}`
+          : `${shims.list.length}, to ${fine(Math.max(...shims.list.map(({ thickness }) => thickness)))}, bring it flat${shims.to === 'plumb' ? ' and plumb' : `; it then leans ${leanWords(shims.lean, 0)}`}`,
+    },
+    ...(convergence === null
+      ? []
+      : [
+          {
+            label: 'Worked out',
+            bad: !convergence.converged,
+            words: `on ${convergence.columns} × ${convergence.rows} cells in ${convergence.steps} steps${convergence.converged ? '' : ', not to the end'}; ${percent(convergence.imbalance)} of the load out of balance, energy ${percent(convergence.energyChange)} off the grid half as fine`,
+          },
+        ]),
+  ];
+
+  function hollowWords(wall: WallName, hollow: Patch & { sd: number }): string {
+    return `${area(hollow.area)} with a bed to ${fine(hollow.worst)} ${plusMinus(hollow.sd)} ${place(wall, hollow)}`;
+  }
+}
+
+/** Places, lengths and areas as a job shows them. */
+export function bedText(job: Job) {
+  const unit = job.display;
+  const fine = (mm: number): string => formatLength(mm, { unit, denominator: 32 });
+  const text = (mm: number): string => formatLength(mm, { unit, denominator: 16 });
+  return {
+    fine,
+    plusMinus: (sd: number): string => formatPlusMinus(Z_95 * sd, { unit, denominator: 32 }),
+    area: (square: number): string =>
+      unit === 'in' ? `${(square / 92_903.04).toFixed(1)} ft²` : `${(square / 1e6).toFixed(2)} m²`,
+    across: (wall: WallName, u: number): string => {
+      if (wall !== 'back') return `${text(u)} out`;
+      return Math.abs(u) < 1 ? 'on the plumb line' : `${text(Math.abs(u))} ${u > 0 ? 'right' : 'left'}`;
+    },
+    up: (v: number): string =>
+      Math.abs(v) < 1 ? 'on the level line' : `${text(Math.abs(v))} ${v > 0 ? 'above' : 'below'}`,
+    place: (wall: WallName, { u, v }: { u: number; v: number }): string =>
+      `${wall === 'back' ? (Math.abs(u) < 1 ? 'on the plumb line' : `${text(Math.abs(u))} ${u > 0 ? 'right' : 'left'} of the plumb line`) : `${text(u)} out from the back wall`}, ${Math.abs(v) < 1 ? 'on the level line' : `${text(Math.abs(v))} ${v > 0 ? 'above' : 'below'} the level line`}`,
+  };
+}
+
+const extent = ({ map: { at, height } }: BedReport): number => (at.at(-1)! - at[0]!) * (height.at(-1)! - height[0]!);
+
+const percent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`;
+const metres = (mm: number): string => `${Number((mm / 1000).toPrecision(2))} m`;
+const force = (newtons: number, { display }: Job): string =>
+  display === 'in' ? `${(newtons / NEWTONS_PER_POUND).toFixed(2)} lbf` : `${newtons.toFixed(1)} N`;
+
+const leanWords = (lean: number, sd: number): string => {
+  const half = Z_95 * sd;
+  const plusMinus = half === 0 ? '' : ` ±${half.toFixed(1)}`;
+  if (Math.abs(lean) < 0.05) return `0 mm/m${plusMinus}: plumb`;
+  return `${Math.abs(lean).toFixed(1)} mm/m${plusMinus} ${lean > 0 ? 'into the room' : 'away from the room'} going up`;
+};

@@ -1,0 +1,1 @@
+export { BedBench } from './BedBench';
