@@ -18,6 +18,7 @@ const places = [
   '#bench/legs.left',
   '#bench/shelves',
   '#bench/sheets',
+  '#bench/beds.back',
   '#bench/ways.back',
   '#van/materials',
   '#van/work',

@@ -8,6 +8,8 @@ export interface BedLine {
   bad?: boolean;
 }
 
+/** So near to the back wall a place on a side wall is at it, mm. */
+const AT_BACK = 25;
 const NEWTONS_PER_POUND = 4.448222;
 
 const sits: Record<BedReport['how'], string> = {
@@ -93,6 +95,9 @@ export function bedText(job: Job) {
   const unit = job.display;
   const fine = (mm: number): string => formatLength(mm, { unit, denominator: 32 });
   const text = (mm: number): string => formatLength(mm, { unit, denominator: 16 });
+  const besidePlumbLine = (u: number): string =>
+    Math.abs(u) < 1 ? 'on the plumb line' : `${text(Math.abs(u))} ${u > 0 ? 'right' : 'left'} of the plumb line`;
+  const outFromBack = (u: number): string => (u < AT_BACK ? 'at the back wall' : `${text(u)} out from the back wall`);
   return {
     fine,
     plusMinus: (sd: number): string => formatPlusMinus(Z_95 * sd, { unit, denominator: 32 }),
@@ -105,7 +110,7 @@ export function bedText(job: Job) {
     up: (v: number): string =>
       Math.abs(v) < 1 ? 'on the level line' : `${text(Math.abs(v))} ${v > 0 ? 'above' : 'below'}`,
     place: (wall: WallName, { u, v }: { u: number; v: number }): string =>
-      `${wall === 'back' ? (Math.abs(u) < 1 ? 'on the plumb line' : `${text(Math.abs(u))} ${u > 0 ? 'right' : 'left'} of the plumb line`) : `${text(u)} out from the back wall`}, ${Math.abs(v) < 1 ? 'on the level line' : `${text(Math.abs(v))} ${v > 0 ? 'above' : 'below'} the level line`}`,
+      `${wall === 'back' ? besidePlumbLine(u) : outFromBack(u)}, ${Math.abs(v) < 1 ? 'on the level line' : `${text(Math.abs(v))} ${v > 0 ? 'above' : 'below'} the level line`}`,
   };
 }
 

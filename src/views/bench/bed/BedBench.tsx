@@ -43,7 +43,7 @@ export function BedBench({ panel, job, result }: { panel: PanelName; job: Job; r
         <Shims {...{ panel, job, result }} />
       </div>
       <div className={styles.beside}>
-        <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
+        <Problems shown={panel} onShow={(item) => goTo({ name: 'bench', item: `beds.${item}` })} />
         <BeddingForm />
       </div>
     </div>

@@ -15,6 +15,7 @@ it.each([
   ['sheets', 'sheets', null, null],
   ['ways.left', 'ways', 'left', null],
   ['ways', 'ways', 'back', null],
+  ['beds.right', 'beds', 'right', null],
 ])('shows for %s', (item, group, panel, piece) => {
   const shown = benchItem(item, result);
   expect([shown.group, shown.panel, shown.piece?.id ?? null]).toEqual([group, panel, piece]);
