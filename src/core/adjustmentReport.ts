@@ -29,22 +29,20 @@ export function adjustmentReport(adjustment: Adjustment, job: Job): AdjustmentRe
     global: examination.global,
     kinds: kindReports(adjustment),
     scale: supposition.scale,
+    scans: adjustment.scans,
     uneven: supposition.uneven.map(({ wall }) => wall),
     beyondPrior: supposition.released.map((j) => model.parameters[j]!.label),
     next: nextReading(adjustment, job, edges),
     assumed: assumedLabels(adjustment, assumed),
-    parameters: model.parameters.map(({ name }, j) => ({
-      name,
-      value: solution.x[j]!,
-      sd: Math.sqrt(covariance.get(j, j)),
-      assumed: assumed[j]!,
-    })),
+    parameters: model.parameters.flatMap(({ name, unlisted }, j) =>
+      unlisted ? [] : [{ name, value: solution.x[j]!, sd: Math.sqrt(covariance.get(j, j)), assumed: assumed[j]! }],
+    ),
   };
 }
 
 /** Each once; the coefficients of a spline share a label, which stands when most of them are assumed. */
 function assumedLabels({ model: { parameters } }: Adjustment, assumed: readonly boolean[]): string[] {
-  const labels = new Set(parameters.map(({ label }) => label));
+  const labels = new Set(parameters.flatMap(({ label, quiet }) => (quiet ? [] : [label])));
   return [...labels].filter((label) => {
     const mine = parameters.flatMap((each, j) => (each.label === label ? [assumed[j]!] : []));
     return mine.filter(Boolean).length > mine.length / 2;

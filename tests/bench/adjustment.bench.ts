@@ -114,6 +114,7 @@ function differencesOf(job: Job): Model {
       return problem.rows.map((row, i) => {
         if ('parameter' in row)
           return (x[row.parameter]! - model.parameters[row.parameter]!.start) * solution.jacobian[i]![row.parameter]!;
+        if (!('observation' in row)) throw new Error('no scans here');
         const { predict, observed, sd } = observations[row.observation]!;
         const standoff = standoffs[i] === -1 ? 0 : x[standoffs[i]!]!;
         return (predict(alcove).value + standoff - observed) / sd;

@@ -2,10 +2,11 @@ import type { Matrix } from 'ml-matrix';
 import type { Unevenness } from '../alcove';
 import type { Dual } from '../dual';
 import type { Job } from '../job-file';
+import { type ScanReport, scanReports, scansInUse, type WeightedScan, weighScans } from '../scanned';
 import { type Observation, observationsOf } from '../survey';
 import { type Examination, examine } from './examine';
 import { type AlcoveFit, fitAlcove, type Supposition } from './fit';
-import { callForUnevenness } from './unevenness';
+import { callForUnevenness, panelledStretch } from './unevenness';
 
 /** The alcove that fits the readings best, with its covariance and what the tests say. */
 export interface Adjustment extends AlcoveFit {
@@ -18,6 +19,7 @@ export interface Adjustment extends AlcoveFit {
   examination: Examination;
   /** standard deviation of unit weight with the instruments' own standard deviations; null without redundancy */
   s0: number | null;
+  scans: ScanReport[];
 }
 
 /** A prior lets go when the readings stand farther off than this many standard deviations: one in two million by chance. */
@@ -31,9 +33,9 @@ const LETS_GO = 5;
  */
 export function adjust(job: Job): Adjustment {
   const observations = observationsOf(job.readings, job.instruments);
-  const uneven: Unevenness[] = [];
+  const { scans, uneven } = scanned(job, observations);
   const tried = (more: Partial<Supposition>): AlcoveFit =>
-    fitAlcove(job, observations, { uneven, released: [], scale: 1, ...more });
+    fitAlcove(job, observations, { uneven, released: [], scale: 1, scans, ...more });
 
   let fit = tried({});
   let examination = examine(fit);
@@ -53,6 +55,25 @@ export function adjust(job: Job): Adjustment {
   const { scale } = examination;
   if (scale > 1) fit = tried({ released, scale });
   return assembled(observations, fit, examination, s0);
+}
+
+/** Scans in use with their weights, and the splines that their cells call for, from a first fit without either. */
+function scanned(job: Job, observations: Observation[]): { scans: WeightedScan[]; uneven: Unevenness[] } {
+  const used = scansInUse(job);
+  if (used.length === 0) return { scans: [], uneven: [] };
+  const plain = used.map((scan): WeightedScan => ({ ...scan, factor: {} }));
+  const first = fitAlcove(job, observations, { uneven: [], released: [], scale: 1, scans: plain });
+  return weighScans(
+    used,
+    (s) => {
+      const of = (name: 'across' | 'up' | 'out'): number => {
+        const k = used[s]!.unknowns.indexOf(name);
+        return k < 0 ? 0 : first.solution.x[first.scanFirsts[s]! + k]!;
+      };
+      return { across: of('across'), up: of('up'), out: of('out') };
+    },
+    (wall) => panelledStretch(job, first, wall),
+  );
 }
 
 /** Priors that the readings speak against, and that no reading could stand in for. */
@@ -78,13 +99,16 @@ function assembled(
     if ('observation' in row) rowOf[row.observation] = i;
   });
   const p = fit.model.parameters.length;
+  const covariance = fit.solution.cofactors.subMatrix(0, p - 1, 0, p - 1);
+  const values = fit.solution.x.slice(0, p);
   return {
     ...fit,
     observations,
     rowOf,
-    covariance: fit.solution.cofactors.subMatrix(0, p - 1, 0, p - 1),
+    covariance,
     examination,
     s0,
+    scans: scanReports(fit.model, fit.supposition.scans, fit.scanFirsts, values, covariance),
   };
 }
 

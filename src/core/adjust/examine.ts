@@ -45,7 +45,8 @@ export function examine({ problem, solution, model }: AlcoveFit): Examination {
   const common = {
     suspectable: (i: number) => {
       const row = rows[i]!;
-      return 'observation' in row || (!row.placeholder && !model.parameters[row.parameter]!.local);
+      if ('parameter' in row) return !row.placeholder && !model.parameters[row.parameter]!.local;
+      return 'observation' in row;
     },
     scaled: isReading,
     solver: SOLVER,

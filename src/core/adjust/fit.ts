@@ -6,8 +6,10 @@ import {
   type LeastSquaresSolution,
   solveLeastSquares,
 } from '../least-squares';
+import { cellNormals, condensedRows, scanParameters, type WeightedScan } from '../scanned';
 import type { Observation } from '../survey';
 import { type AlcoveProblem, alcoveProblem, type Hold } from './problem';
+import { settled } from './settled';
 
 /** What an adjustment supposes besides the readings. */
 export interface Supposition {
@@ -17,6 +19,8 @@ export interface Supposition {
   released: number[];
   /** factor on every reading's standard deviation */
   scale: number;
+  /** scans in use */
+  scans: WeightedScan[];
 }
 
 /** One least-squares fit of an alcove. */
@@ -28,6 +32,8 @@ export interface AlcoveFit {
   /** parameters held by a placeholder because no reading and no prior determines them, by index */
   placeholders: number[];
   solution: LeastSquaresSolution;
+  /** index of each scan's first unknown among the parameters */
+  scanFirsts: number[];
 }
 
 /**
@@ -41,17 +47,30 @@ const PLACEHOLDER_SD = 300;
 /**
  * Weighted Gauss–Newton with the job's weak priors as observations of value 0 (design section 4). Sizes and positions
  * have no prior; those that the readings leave open are held at their nominal value by a placeholder, so that any
- * survey, even an empty one, draws.
+ * survey, even an empty one, draws. The cells of scans come in as the rows that stand for all of them near the solution.
  */
 export function fitAlcove(job: Job, observations: readonly Observation[], supposition: Supposition): AlcoveFit {
-  const model = alcoveModel(job, supposition.uneven);
+  const { scans, uneven } = supposition;
+  const others = scanParameters(scans);
+  const model = alcoveModel(job, uneven, others);
+  const scanFirsts = firstsOf(scans, model.parameters.length - others.length);
   const used = observations.flatMap((observation, index) =>
     job.readings[observation.reading]!.off === true
       ? []
       : [{ index, observation: { ...observation, sd: observation.sd * supposition.scale } }],
   );
+  const near =
+    scans.length === 0
+      ? null
+      : settled(
+          alcoveProblem(model, used, holdsOf(model, supposition, [])),
+          model.parameters.length,
+          (values, robust) => cellNormals(model, scans, scanFirsts, uneven, values, robust),
+        );
+  const cells = near && condensedRows(near);
   const attempt = (placeholders: number[]) => {
-    const problem = alcoveProblem(model, used, holdsOf(model, supposition, placeholders));
+    const holds = holdsOf(model, supposition, placeholders);
+    const problem = alcoveProblem(model, used, holds, cells, cells?.at);
     return { problem, placeholders, outcome: solveLeastSquares(problem, SOLVER) };
   };
   let { problem, placeholders, outcome } = attempt([]);
@@ -69,15 +88,27 @@ export function fitAlcove(job: Job, observations: readonly Observation[], suppos
     problem,
     placeholders,
     solution,
+    scanFirsts,
   };
 }
 
-function holdsOf(model: AlcoveModel, { released }: Supposition, placeholders: number[]): Hold[] {
+function firstsOf(scans: readonly WeightedScan[], first: number): number[] {
+  let next = first;
+  return scans.map(({ unknowns }) => {
+    next += unknowns.length;
+    return next - unknowns.length;
+  });
+}
+
+function holdsOf(model: AlcoveModel, { released, uneven }: Supposition, placeholders: number[]): Hold[] {
+  // The priors of a spline that scans chose stand among the rows for their cells.
+  const held = uneven.flatMap(({ wall, scanned }) => (scanned ? [model.pieces[wall][1]!] : []));
+  const withCells = (j: number): boolean => held.some(({ basis, offset }) => j >= offset && j < offset + basis.count);
   return model.parameters.flatMap(({ priorSd, start }, parameter): Hold[] => {
     if (placeholders.includes(parameter)) {
       return [{ parameter, mean: start, sd: priorSd ?? PLACEHOLDER_SD, placeholder: true }];
     }
-    if (priorSd === null || released.includes(parameter)) return [];
+    if (priorSd === null || released.includes(parameter) || withCells(parameter)) return [];
     return [{ parameter, mean: start, sd: priorSd, placeholder: false }];
   });
 }

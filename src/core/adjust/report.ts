@@ -1,6 +1,7 @@
 import type { ReadingKind, Side, WallName } from '../job-file';
 import type { EdgeName, PanelName } from '../panel';
 import type { Unread } from '../plan';
+import type { ScanReport } from '../scanned';
 import type { Slip } from '../slip';
 
 /** A place on a cut edge: at a height on an upright edge, at a distance along a level one (wall coordinates, mm). */
@@ -119,7 +120,9 @@ export interface AdjustmentReport {
    * the factor that makes the readings agree
    */
   scale: number;
-  /** walls whose readings called for a spline */
+  /** scans in use: how they fit, a line for each surface, and what they did not know of themselves */
+  scans: ScanReport[];
+  /** walls whose readings or cells called for a spline */
   uneven: WallName[];
   /** what is farther out than the priors allow for, in words; the readings alone settle it */
   beyondPrior: string[];

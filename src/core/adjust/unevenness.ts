@@ -32,7 +32,11 @@ export function callForUnevenness(
   examination: Examination,
 ): Unevenness | null {
   if (examination.scale > BEYOND_ROUGH || examination.search.exhausted) return null;
-  const calls = WALLS.filter((wall) => !fit.supposition.uneven.some((each) => each.wall === wall)).flatMap((wall) =>
+  const { uneven, scans } = fit.supposition;
+  // A scan tells the shape of the walls that it shows.
+  const shaped = (wall: WallName): boolean =>
+    uneven.some((each) => each.wall === wall) || scans.some(({ cells }) => cells[wall] !== undefined);
+  const calls = WALLS.filter((wall) => !shaped(wall)).flatMap((wall) =>
     callOf(wall, job, observations, fit, examination),
   );
   if (calls.length === 0) return null;
@@ -51,7 +55,7 @@ function callOf(
   const concerned = fit.problem.rows.map((row) =>
     'observation' in row
       ? touches(job.readings[observations[row.observation]!.reading]!, wall)
-      : fit.model.parameters[row.parameter]!.name.startsWith(`${wall}.`),
+      : 'parameter' in row && fit.model.parameters[row.parameter]!.name.startsWith(`${wall}.`),
   );
   const wrong = search.blunders.map(({ row }) => row);
   const wrongHere = wrong.filter((row) => concerned[row]);
@@ -60,7 +64,7 @@ function callOf(
   );
   if (wrongHere.length === 0 && groupTest(search.cleaned, readingsHere).probability > FITS_WELL) return [];
 
-  const stretch = stretchOf(job, fit, wall);
+  const stretch = panelledStretch(job, fit, wall);
   const columns = splineColumns(job, observations, fit, concerned, { wall, ...stretch, sd: 1 });
   const leadOver = (solution: LeastSquaresSolution, kept: number[], otherwise: number) => {
     const { twiceLog, size } = fieldEvidence(
@@ -109,7 +113,7 @@ function touches(reading: Reading, wall: WallName): boolean {
 }
 
 /** The panelled stretch of a wall. */
-function stretchOf(job: Job, { alcove }: AlcoveFit, wall: WallName): Pick<Unevenness, 'at' | 'height'> {
+export function panelledStretch(job: Job, { alcove }: AlcoveFit, wall: WallName): Pick<Unevenness, 'at' | 'height'> {
   const long = ([from, to]: [number, number]): [number, number] => [from, Math.max(to, from + LEAST_STRETCH)];
   const at: [number, number] =
     wall === 'back'
@@ -127,7 +131,8 @@ function splineColumns(
   unevenness: Unevenness,
 ): Float64Array[] {
   const richer = alcoveModel(job, [...supposition.uneven, unevenness]);
-  const p = model.parameters.length;
+  // What a scan does not know of itself comes after all splines, and has no part in the surfaces.
+  const p = model.parameters.length - supposition.scans.reduce((sum, { unknowns }) => sum + unknowns.length, 0);
   const values = new Float64Array(richer.parameters.length);
   values.set(solution.x.subarray(0, p));
   const alcove = richer.build(values);

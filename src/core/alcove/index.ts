@@ -1,5 +1,13 @@
 export type { Alcove } from './alcove';
 export { distance, insideCorner, type Place } from './corner';
-export { type AlcoveModel, alcoveModel, type Parameter, type Unevenness } from './model';
+export {
+  type AlcoveModel,
+  alcoveModel,
+  type Parameter,
+  type Part,
+  type SurfacePiece,
+  type Unevenness,
+  unevenBasis,
+} from './model';
 export { type Beyond, restrained } from './restrained';
 export { valuesOnly } from './valuesOnly';

@@ -23,15 +23,27 @@ export interface Parameter {
   local: boolean;
   /** starting value; for a size also what is drawn while nothing measures it */
   start: number;
+  /** no part of the alcove, and not worth telling that it is assumed */
+  quiet?: true;
+  /** one of too many to list each */
+  unlisted?: true;
+}
+
+/** Functions whose coefficients are the parameters from an offset on. */
+export interface SurfacePiece {
+  basis: Basis;
+  offset: number;
 }
 
 /** The unknowns of an alcove, and how to build the alcove from their values. */
 export interface AlcoveModel {
   parameters: Parameter[];
   build(values: ArrayLike<number>): Alcove;
+  /** what the surfaces are the sums of: the minimum basis first */
+  pieces: Record<Part, SurfacePiece[]>;
 }
 
-type Part = 'back' | 'left' | 'right' | 'rim' | 'front.left' | 'front.right';
+export type Part = 'back' | 'left' | 'right' | 'rim' | 'front.left' | 'front.right';
 interface Term {
   exponents: Monomial;
   name: string;
@@ -90,6 +102,10 @@ export interface Unevenness {
   height: [number, number];
   /** prior standard deviation of its coefficients, mm */
   sd: number;
+  /** length of its intervals, mm; as hand readings can tell them apart unless given */
+  interval?: number;
+  /** chosen from a scan's cells, together with which its prior counts */
+  scanned?: true;
 }
 
 /** Spline intervals are about this long, mm: humps narrower than a few hundred mm stay out of reach of hand readings. */
@@ -97,9 +113,13 @@ const INTERVAL = 450;
 
 /**
  * The unknowns of the minimum basis of design section 2 (back 4, each side 6, rim 5, each front edge 2), then the
- * spline coefficients of walls that are uneven.
+ * spline coefficients of walls that are uneven, then others that are no part of the alcove.
  */
-export function alcoveModel(job: Job, uneven: readonly Unevenness[] = []): AlcoveModel {
+export function alcoveModel(
+  job: Job,
+  uneven: readonly Unevenness[] = [],
+  others: readonly Parameter[] = [],
+): AlcoveModel {
   const parameters: Parameter[] = [];
   const offset = {} as Record<Part, number>;
   const bases = {} as Record<Part, Basis>;
@@ -128,19 +148,23 @@ export function alcoveModel(job: Job, uneven: readonly Unevenness[] = []): Alcov
         priorSd: each.sd,
         local: true,
         start: 0,
+        ...(each.scanned && { unlisted: true }),
       });
     }
     return { wall: each.wall, basis, offset: from };
   });
+  parameters.push(...others);
+  const pieces = {} as AlcoveModel['pieces'];
+  for (const { part } of PARTS) {
+    pieces[part] = [{ basis: bases[part], offset: offset[part] }, ...splines.filter(({ wall }) => wall === part)];
+  }
 
   return {
     parameters,
+    pieces,
     build(values) {
-      const surface = (part: Part): Surface => {
-        const shape = basisSurface(bases[part], values, offset[part]);
-        const spline = splines.find(({ wall }) => wall === part);
-        return spline === undefined ? shape : sumSurface(shape, basisSurface(spline.basis, values, spline.offset));
-      };
+      const surface = (part: Part): Surface =>
+        pieces[part].map(({ basis, offset }): Surface => basisSurface(basis, values, offset)).reduce(sumSurface);
       return {
         back: surface('back'),
         left: surface('left'),
@@ -153,11 +177,11 @@ export function alcoveModel(job: Job, uneven: readonly Unevenness[] = []): Alcov
 }
 
 /** On the back wall the spline leaves the origin and the direction of the level line there as they are. */
-function unevenBasis({ wall, at, height }: Unevenness): Basis {
+export function unevenBasis({ wall, at, height, interval = INTERVAL }: Omit<Unevenness, 'sd'>): Basis {
   const stretch = ([from, to]: [number, number]) => ({
     from,
     to,
-    intervals: Math.max(2, Math.round((to - from) / INTERVAL)),
+    intervals: Math.max(2, Math.round((to - from) / interval)),
   });
   const basis = splineBasis(stretch(at), stretch(height));
   return wall === 'back' ? anchoredBasis(basis) : basis;

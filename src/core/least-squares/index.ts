@@ -1,3 +1,4 @@
+export { cholesky, solveLower, solveLowerTransposed, whitenedRows } from './cholesky';
 export { type Evaluation, type LeastSquaresProblem, withoutRows } from './problem';
 export { residualsAt } from './residualsAt';
 export {

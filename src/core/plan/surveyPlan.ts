@@ -46,7 +46,8 @@ export function surveyPlan(job: Job, { target = MM_PER_INCH / 32, onTop = false 
   const empty = adjust({ ...job, readings: [] });
   const p = empty.model.parameters.length;
   const nothing: Knowledge = empty.covariance.to2DArray().map((line) => Float64Array.from(line));
-  const { alcove } = adjust(job);
+  // Scans alone give the shape, in unknowns that readings would change.
+  const { alcove } = empty.scans.length > 0 ? empty : adjust(job);
   // Were a wall taken for uneven already, its spline comes after the parameters that an empty survey has.
   const shared = (gradient: Float64Array): Float64Array => gradient.subarray(0, p);
   const gradients = cutEdges(alcove, job).map(({ gradient }) => shared(gradient));

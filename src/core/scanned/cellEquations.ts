@@ -1,0 +1,116 @@
+import type { Alcove, AlcoveModel, Part } from '../alcove';
+import type { ScanSurface, Side } from '../job-file';
+import type { Surface } from '../surface';
+import { type Pose, poseOf, type Triple } from './pose';
+import { SCAN_SURFACES, type ScanInUse, type ScanUnknown } from './scanInUse';
+
+/** One cell, or one height of a front edge, as an observation equation: `misfit` = `row`·δ + noise. */
+export interface CellEquation {
+  part: Part;
+  /** measured less the model's height, mm */
+  misfit: number;
+  /** 1 sigma as stated, mm */
+  sd: number;
+  /** place on the surface in the job's frame, mm */
+  a: number;
+  b: number;
+}
+
+/** A row of derivatives with few entries, by the parameters' indices. Reused from one equation to the next. */
+export interface SparseRow {
+  length: number;
+  index: Int32Array;
+  value: Float64Array;
+}
+
+/** Coordinates of a surface: its field's two arguments and the field itself, as indices of x, y, z. */
+const AXES: Record<ScanSurface, Triple> = { back: [0, 1, 2], left: [2, 1, 0], right: [2, 1, 0], rim: [0, 2, 1] };
+
+/**
+ * Calls `take` with the equation of every cell of a scan at the given values. A cell's place moves into the job's frame;
+ * there its height, less how far its surface is off as a whole, is the model's: n(θ) − δ = h(a(θ), b(θ); c).
+ * @param first index of the scan's first unknown among the parameters
+ */
+export function eachCellEquation(
+  model: AlcoveModel,
+  { scan, cells, unknowns }: ScanInUse,
+  first: number,
+  values: Float64Array,
+  take: (equation: CellEquation, row: SparseRow) => void,
+): void {
+  const alcove = model.build(values);
+  const unknown = (name: ScanUnknown): number => {
+    const k = unknowns.indexOf(name);
+    return k < 0 ? 0 : values[first + k]!;
+  };
+  const pose = poseOf(unknown);
+  const most = Math.max(
+    ...Object.values(model.pieces).map((pieces) => pieces.reduce((n, { basis }) => n + basis.count, 0)),
+  );
+  const row: SparseRow = {
+    length: 0,
+    index: new Int32Array(most + unknowns.length),
+    value: new Float64Array(most + unknowns.length),
+  };
+  const entries = (part: Part, surface: Surface, place: Triple, [a, b, n]: Triple, moved: Triple): void => {
+    row.length = 0;
+    addShape(row, model, part, moved[a]!, moved[b]!);
+    const [slopeA, slopeB] = flatter(surface, moved[a]!, moved[b]!);
+    unknowns.forEach((name, k) => {
+      const by = pose.by(name, ...place);
+      const off = name === part ? 1 : 0;
+      push(row, first + k, slopeA * by[a]! + slopeB * by[b]! - by[n]! + off);
+    });
+  };
+  for (const part of SCAN_SURFACES) {
+    const seen = cells[part];
+    if (seen === undefined) continue;
+    const axes = AXES[part];
+    const [i, j, k] = axes;
+    const surface = alcove[part];
+    const offset = part === 'back' ? 0 : unknown(part);
+    for (let c = 0; c < seen.a.length; c++) {
+      const place: Triple = [0, 0, 0];
+      place[i] = seen.a[c]!;
+      place[j] = seen.b[c]!;
+      place[k] = seen.value[c]!;
+      const moved = pose.at(...place);
+      const [a, b] = [moved[i]!, moved[j]!];
+      entries(part, surface, place, axes, moved);
+      take({ part, misfit: moved[k]! - offset - surface.value(a, b), sd: seen.sd[c]!, a, b }, row);
+    }
+  }
+  for (const side of ['left', 'right'] as const) {
+    const front = alcove.front[side];
+    for (const { height, value, sd } of scan.front[side]) {
+      const place: Triple = [acrossAt(alcove, side, value, height), height, value];
+      const moved = pose.at(...place);
+      entries(`front.${side}`, front, place, [0, 1, 2], [0, moved[1], moved[2]]);
+      take({ part: `front.${side}`, misfit: moved[2] - front.value(0, moved[1]), sd, a: 0, b: moved[1] }, row);
+    }
+  }
+}
+
+/** x of a front edge, near enough for what turning the scan does to it. */
+const acrossAt = (alcove: Alcove, side: Side, z: number, height: number): number => alcove[side].value(z, height);
+
+/** Slopes for the derivatives by the scan's unknowns. */
+const flatter = (surface: Surface, a: number, b: number): [number, number] => surface.gradient(a, b);
+
+let buffer = new Float64Array(0);
+
+function addShape(row: SparseRow, model: AlcoveModel, part: Part, a: number, b: number): void {
+  for (const { basis, offset } of model.pieces[part]) {
+    if (buffer.length < basis.count) buffer = new Float64Array(basis.count);
+    basis.fill(buffer, 0, a, b, 0, 0);
+    for (let k = 0; k < basis.count; k++) if (buffer[k] !== 0) push(row, offset + k, buffer[k]!);
+  }
+}
+
+function push(row: SparseRow, index: number, value: number): void {
+  row.index[row.length] = index;
+  row.value[row.length] = value;
+  row.length++;
+}
+
+export type { Pose };

@@ -1,0 +1,168 @@
+import { unevenBasis } from '../alcove';
+import type { WallName } from '../job-file';
+import { cholesky, solveLower } from '../least-squares';
+import type { Cells } from './scanInUse';
+
+/** Lengths of spline intervals, and prior standard deviations of their coefficients, that are tried, mm. */
+const INTERVALS = [450, 300, 200];
+const SIZES = [0.25, 0.5, 1, 2, 4, 8];
+/** A spline must make the cells a thousand times likelier than the wall without. */
+const CALL = 2 * Math.log(1000);
+/** Fewer cells tell nothing of a wall's shape beyond plane, twist and bow. */
+const LEAST_CELLS = 40;
+/** A cell's standard deviation is never taken for less than this share of what it states. */
+const LEAST_FACTOR = 0.5;
+
+/** The likeliest shape of a wall for its cells. */
+export interface Smoothing {
+  /** null: plane, twist and bow do */
+  spline: { interval: number; sd: number } | null;
+  /** what the cells' own standard deviations are to be multiplied by, as their residuals show */
+  factor: number;
+}
+
+/**
+ * How wavy a wall is and how noisy its cells, by restricted maximum likelihood (Patterson and Thompson 1971; for splines
+ * Wahba 1985; from memory): cells y = P β + B c + e with β free, c ~ N(0, τ² I), e ~ N(0, φ sd²). For each interval length
+ * and τ tried, φ follows in closed form; the likeliest of all stands, if it is a thousand times likelier than no spline.
+ */
+export function smoothingOf(cells: Cells, wall: WallName, at: [number, number], height: [number, number]): Smoothing {
+  const n = cells.a.length;
+  const plain = plainFit(cells);
+  if (n < LEAST_CELLS) return { spline: null, factor: factorOf(plain.squares, Math.max(1, n - TERMS)) };
+  const without = (n - TERMS) * Math.log(plain.squares / (n - TERMS));
+  let best: { value: number; spline: Smoothing['spline']; factor: number } = {
+    value: without - CALL,
+    spline: null,
+    factor: factorOf(plain.squares, n - TERMS),
+  };
+  for (const interval of INTERVALS) {
+    const basis = unevenBasis({ wall, at, height, interval });
+    const projected = projectedBasis(cells, plain, basis);
+    for (const size of SIZES) {
+      const tried = evidence(projected, plain.squares, n, size);
+      if (tried !== null && tried.value < best.value) {
+        best = { value: tried.value, spline: { interval, sd: size }, factor: tried.factor };
+      }
+    }
+  }
+  return { spline: best.spline, factor: best.factor };
+}
+
+/** The same factor for a surface that has no spline. */
+export function plainFactor(cells: Cells): number {
+  return factorOf(plainFit(cells).squares, Math.max(1, cells.a.length - TERMS));
+}
+
+const factorOf = (squares: number, dof: number): number => Math.max(LEAST_FACTOR, Math.sqrt(squares / dof));
+
+const TERMS = 6;
+
+interface PlainFit {
+  /** whitened P, n rows of 6, orthonormal columns */
+  orthonormal: Float64Array[];
+  /** whitened residuals of the fit, and their squares' sum */
+  residual: Float64Array;
+  squares: number;
+}
+
+/** Weighted least squares by modified Gram–Schmidt over 1, a, b, ab, a², b² in m. */
+function plainFit({ a, b, value, sd }: Cells): PlainFit {
+  const n = a.length;
+  const middle = [mean(a), mean(b)] as const;
+  const columns = Array.from({ length: TERMS }, (_, t) =>
+    Float64Array.from({ length: n }, (_, i) => {
+      const [u, v] = [(a[i]! - middle[0]) * 1e-3, (b[i]! - middle[1]) * 1e-3];
+      return [1, u, v, u * v, u * u, v * v][t]! / sd[i]!;
+    }),
+  );
+  const residual = Float64Array.from(value, (each, i) => each / sd[i]!);
+  const orthonormal: Float64Array[] = [];
+  for (const column of columns) {
+    for (let pass = 0; pass < 2; pass++) for (const q of orthonormal) subtractAlong(column, q);
+    const length = Math.sqrt(inner(column, column));
+    if (length < 1e-9) continue;
+    for (let i = 0; i < n; i++) column[i]! /= length;
+    orthonormal.push(column);
+  }
+  for (let pass = 0; pass < 2; pass++) for (const q of orthonormal) subtractAlong(residual, q);
+  return { orthonormal, residual, squares: inner(residual, residual) };
+}
+
+interface Projected {
+  /** BᵀW½ (I − QQᵀ) W½B, q × q, and BᵀW½ residual */
+  spread: Float64Array;
+  seen: Float64Array;
+  q: number;
+}
+
+function projectedBasis(
+  { a, b, sd }: Cells,
+  { orthonormal, residual }: PlainFit,
+  basis: ReturnType<typeof unevenBasis>,
+): Projected {
+  const q = basis.count;
+  const spread = new Float64Array(q * q);
+  const seen = new Float64Array(q);
+  const shared = orthonormal.map(() => new Float64Array(q));
+  const line = new Float64Array(q);
+  const touched = new Int32Array(q);
+  for (let i = 0; i < a.length; i++) {
+    basis.fill(line, 0, a[i]!, b[i]!, 0, 0);
+    let used = 0;
+    for (let k = 0; k < q; k++) {
+      if (line[k] === 0) continue;
+      line[k]! /= sd[i]!;
+      touched[used++] = k;
+    }
+    for (let s = 0; s < used; s++) {
+      const k = touched[s]!;
+      seen[k]! += line[k]! * residual[i]!;
+      for (let t = 0; t <= s; t++) spread[k * q + touched[t]!]! += line[k]! * line[touched[t]!]!;
+      for (let t = 0; t < shared.length; t++) shared[t]![k]! += line[k]! * orthonormal[t]![i]!;
+    }
+  }
+  for (const each of shared)
+    for (let k = 0; k < q; k++) for (let l = 0; l <= k; l++) spread[k * q + l]! -= each[k]! * each[l]!;
+  return { spread, seen, q };
+}
+
+/** −2 log of the restricted likelihood, φ at its best, but for a constant that no choice changes. */
+function evidence(
+  { spread, seen, q }: Projected,
+  squares: number,
+  n: number,
+  size: number,
+): { value: number; factor: number } | null {
+  let phi = 1;
+  let value = 0;
+  // τ is given in mm, so λ = φ/τ² moves with φ: it settles in a few rounds.
+  for (let round = 0; round < 3; round++) {
+    const lambda = phi / size ** 2;
+    const m = Float64Array.from(spread);
+    for (let k = 0; k < q; k++) m[k * q + k]! += lambda;
+    const lower = cholesky(m, q);
+    if (lower === null) return null;
+    const solved = solveLower(lower, q, Float64Array.from(seen));
+    const left = Math.max(1e-9, squares - inner(solved, solved));
+    let determinant = -q * Math.log(lambda);
+    for (let k = 0; k < q; k++) determinant += 2 * Math.log(lower[k * q + k]!);
+    const next = left / (n - TERMS);
+    value = (n - TERMS) * Math.log(phi) + left / phi + determinant - (n - TERMS);
+    const settled = Math.abs(next / phi - 1) < 0.02;
+    phi = next;
+    if (settled) break;
+  }
+  return { value, factor: Math.max(LEAST_FACTOR, Math.sqrt(phi)) };
+}
+
+const mean = (values: Float64Array): number => values.reduce((sum, each) => sum + each, 0) / values.length;
+const inner = (a: Float64Array, b: Float64Array): number => {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  return sum;
+};
+const subtractAlong = (target: Float64Array, q: Float64Array): void => {
+  const along = inner(target, q);
+  for (let i = 0; i < target.length; i++) target[i]! -= along * q[i]!;
+};
