@@ -3,12 +3,12 @@ import { type CellCounts, cellCounts } from './cellCounts';
 import { type PointCloud, pointCount } from './cloud';
 import { type Field, fieldAt, median, type RobustField } from './field';
 import { frontEdges } from './frontEdges';
-import { BINS, binOf, type RobustMean, robustMean } from './histogram';
+import { BINS, binOf, crowdedMean, type RobustMean, robustMean } from './histogram';
 import { labelledFields, SURFACE_NAMES } from './labelled';
 import { RUN } from './labelPoints';
 import { LABEL } from './labels';
 import type { RigidFrame } from './rigidFrame';
-import { withoutStrays } from './strays';
+import { withoutEdges, withoutStrays } from './strays';
 import type { SurfaceName } from './surfaces';
 
 /** What the adjustment takes from a scan: the part of a `scan` reading that comes from its points. */
@@ -63,7 +63,7 @@ export function condenseScan(
   for (const name of SURFACE_NAMES) {
     const [field, grid] = [fields[name], grids[name]];
     if (field === undefined || grid === undefined) continue;
-    const condensed = condensedGrid(grid, field.field);
+    const condensed = condensedGrid(grid, field.field, name === 'rim' ? (x, z) => besideWall(fields, x, z) : null);
     if (condensed === null) continue;
     surfaces[name] = condensed.grid;
     points += condensed.points;
@@ -134,22 +134,44 @@ const at = (c: Field, a: number, b: number): number => {
   return 1e3 * (c[0]! + u * (c[1]! + c[3]! * v + c[4]! * u) + v * (c[2]! + c[5]! * v));
 };
 
+/** Whether a place on the rim lies at a wall or behind it. */
+function besideWall({ back, left, right, rim }: Fields, x: number, z: number): boolean {
+  const y = rim === undefined ? 0 : fieldAt(rim.field, x, z);
+  return (
+    (back !== undefined && z - fieldAt(back.field, x, y) < CLEAR) ||
+    (left !== undefined && x - fieldAt(left.field, z, y) < CLEAR) ||
+    (right !== undefined && fieldAt(right.field, z, y) - x < CLEAR)
+  );
+}
+
+const enough = (mean: RobustMean | null): RobustMean | null =>
+  mean !== null && mean.count >= LEAST_POINTS ? mean : null;
+
 /** Means of all cells that have one, on the smallest grid that holds them. */
-function condensedGrid(grid: CellCounts, field: Field): { grid: ScanGrid; points: number } | null {
-  const means = Array.from({ length: grid.columns * grid.rows }, (_, k) => {
-    const mean = robustMean(
-      grid.counts.subarray(k * BINS, (k + 1) * BINS),
-      grid.sums.subarray(k * BINS, (k + 1) * BINS),
-    );
-    return mean !== null && mean.count >= LEAST_POINTS ? mean : null;
-  });
+function condensedGrid(
+  grid: CellCounts,
+  field: Field,
+  besideEdge: ((a: number, b: number) => boolean) | null,
+): { grid: ScanGrid; points: number } | null {
+  const cells = Array.from({ length: grid.columns * grid.rows }, (_, k) => ({
+    counts: grid.counts.subarray(k * BINS, (k + 1) * BINS),
+    sums: grid.sums.subarray(k * BINS, (k + 1) * BINS),
+  }));
+  const raw = cells.map(({ counts, sums }) => robustMean(counts, sums));
+  const means = raw.map(enough);
   const spreads = means.flatMap((mean) => (mean === null ? [] : [mean.spread]));
   if (spreads.length === 0) return null;
   const usual = median(spreads);
-  const even = means.map((mean) => (mean !== null && mean.spread <= WIDE.times * usual + WIDE.more ? mean : null));
+  const even = cells.map(({ counts, sums }, k) => {
+    const mean = means[k]!;
+    return mean === null || mean.spread > WIDE.times * usual + WIDE.more
+      ? null
+      : enough(crowdedMean(counts, sums, usual));
+  });
   const sdOf = ({ spread, count }: RobustMean): number =>
     Math.hypot(LEAST_SD, Math.max(spread, count < FEW ? usual : usual / 2) / Math.sqrt(count));
-  const kept = withoutStrays(even, grid.columns, sdOf);
+  const whole = besideEdge === null ? even : withoutEdges(even, raw, usual, grid, besideEdge);
+  const kept = withoutStrays(whole, grid.columns, sdOf);
   const rows = kept.flatMap((mean, k) => (mean === null ? [] : [Math.floor(k / grid.columns)]));
   const columns = kept.flatMap((mean, k) => (mean === null ? [] : [k % grid.columns]));
   if (rows.length === 0) return null;

@@ -33,19 +33,48 @@ export function robustMean(counts: ArrayLike<number>, sums: ArrayLike<number>): 
   if (total === 0) return null;
   const median = quantile(counts, total / 2);
   const spread = Math.max(NORMAL * medianDeviation(counts, median, total), BIN / 4);
-  const reach = Math.max(WITHIN * spread, LEAST_WITHIN);
+  return meanNear(counts, sums, median, Math.max(WITHIN * spread, LEAST_WITHIN));
+}
+
+/** Steps from a mean to that of what lies evenly about it; they settle in three or four. */
+const STEPS = 4;
+
+/**
+ * The mean about which the points crowd: from the robust mean on, each time of what lies within so many of the usual
+ * cell's spreads (mean shift; Comaniciu and Meer 2002), so that a tail on one side, as of an edge, does not draw it.
+ * Null where less than most of the cell's points lie there: it shows two things.
+ */
+export function crowdedMean(counts: ArrayLike<number>, sums: ArrayLike<number>, usual: number): RobustMean | null {
+  let total = 0;
+  for (let k = 0; k < BINS; k++) total += counts[k]!;
+  let found = robustMean(counts, sums);
+  const reach = Math.max(WITHIN * usual, LEAST_WITHIN);
+  for (let step = 0; step < STEPS && found !== null; step++) found = meanNear(counts, sums, found.mean, reach);
+  return found !== null && found.count >= MOSTLY * total ? found : null;
+}
+
+/** At least this share of a cell's points lies about its mean: all but a few of a normal distribution do. */
+const MOSTLY = 0.8;
+
+/** Mean of the bins whose middles lie within reach of a centre. */
+function meanNear(
+  counts: ArrayLike<number>,
+  sums: ArrayLike<number>,
+  centre: number,
+  reach: number,
+): RobustMean | null {
   let [count, sum, square] = [0, 0, 0];
   for (let k = 0; k < BINS; k++) {
     const n = counts[k]!;
-    if (n === 0 || Math.abs(-REACH + (k + 0.5) * BIN - median) > reach) continue;
+    if (n === 0 || Math.abs(-REACH + (k + 0.5) * BIN - centre) > reach) continue;
     const mean = sums[k]! / n;
     count += n;
     sum += sums[k]!;
-    square += n * (mean - median) ** 2;
+    square += n * (mean - centre) ** 2;
   }
   if (count === 0) return null;
   const mean = sum / count;
-  const within = Math.sqrt(Math.max(0, square / count - (mean - median) ** 2)) / CUT_SPREAD;
+  const within = Math.sqrt(Math.max(0, square / count - (mean - centre) ** 2)) / CUT_SPREAD;
   return { mean, spread: Math.max(within, 0.05), count };
 }
 

@@ -1,3 +1,4 @@
+import type { CellCounts } from './cellCounts';
 import { median } from './field';
 import type { RobustMean } from './histogram';
 
@@ -31,5 +32,47 @@ export function withoutStrays(
     }
     if (around.length < LEAST_NEIGHBOURS) return null;
     return Math.abs(cell.mean - median(around)) <= TIMES * Math.hypot(sdOf(cell), WALL) ? cell : null;
+  });
+}
+
+/** A neighbour with less than this share of a cell's points shows that the surface ends between them. */
+const LEAST_SHARE = 0.2;
+/** A surface that goes on does not fall by more than this from cell to cell, mm, its points' spread aside. */
+const FALL = 2.5;
+
+/**
+ * The cells without those at an edge that falls away, which show the face below it as well: a cell stays where in each of
+ * its four neighbours the surface goes on, at its height and as thickly seen, or where that neighbour lies at a wall.
+ * @param raw means of all cells with any points at all
+ * @param usual spread of a point in the usual cell, mm
+ */
+export function withoutEdges(
+  cells: readonly (RobustMean | null)[],
+  raw: readonly (RobustMean | null)[],
+  usual: number,
+  { from, size, columns, rows }: CellCounts,
+  besideWall: (a: number, b: number) => boolean,
+): (RobustMean | null)[] {
+  const goesOn = (cell: RobustMean, row: number, column: number): boolean => {
+    const inside = row >= 0 && row < rows && column >= 0 && column < columns;
+    const other = inside ? raw[row * columns + column]! : null;
+    if (
+      other !== null &&
+      other.count >= LEAST_SHARE * cell.count &&
+      other.mean - cell.mean > -FALL - (2 * usual) / Math.sqrt(other.count)
+    )
+      return true;
+    return besideWall(from[0] + (column + 0.5) * size, from[1] + (row + 0.5) * size);
+  };
+  return cells.map((cell, k) => {
+    if (cell === null) return null;
+    const [row, column] = [Math.floor(k / columns), k % columns];
+    const stays = [
+      [row - 1, column],
+      [row + 1, column],
+      [row, column - 1],
+      [row, column + 1],
+    ].every(([r, c]) => goesOn(cell, r!, c!));
+    return stays ? cell : null;
   });
 }
