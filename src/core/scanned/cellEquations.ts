@@ -1,7 +1,7 @@
-import type { Alcove, AlcoveModel, Part } from '../alcove';
+import type { AlcoveModel, Part } from '../alcove';
 import type { ScanSurface, Side } from '../job-file';
 import type { Surface } from '../surface';
-import { type Pose, poseOf, type Triple } from './pose';
+import { poseOf, type Triple } from './pose';
 import { SCAN_SURFACES, type ScanInUse, type ScanUnknown } from './scanInUse';
 
 /** One cell, or one height of a front edge, as an observation equation: `misfit` = `row`·δ + noise. */
@@ -33,11 +33,12 @@ const AXES: Record<ScanSurface, Triple> = { back: [0, 1, 2], left: [2, 1, 0], ri
  */
 export function eachCellEquation(
   model: AlcoveModel,
-  { scan, cells, unknowns }: ScanInUse,
+  inUse: ScanInUse,
   first: number,
   values: Float64Array,
   take: (equation: CellEquation, row: SparseRow) => void,
 ): void {
+  const { scan, cells, unknowns } = inUse;
   const alcove = model.build(values);
   const unknown = (name: ScanUnknown): number => {
     const k = unknowns.indexOf(name);
@@ -55,7 +56,7 @@ export function eachCellEquation(
   const entries = (part: Part, surface: Surface, place: Triple, [a, b, n]: Triple, moved: Triple): void => {
     row.length = 0;
     addShape(row, model, part, moved[a]!, moved[b]!);
-    const [slopeA, slopeB] = flatter(surface, moved[a]!, moved[b]!);
+    const [slopeA, slopeB] = surface.gradient(moved[a]!, moved[b]!);
     unknowns.forEach((name, k) => {
       const by = pose.by(name, ...place);
       const off = name === part ? 1 : 0;
@@ -82,8 +83,9 @@ export function eachCellEquation(
   }
   for (const side of ['left', 'right'] as const) {
     const front = alcove.front[side];
+    const x = acrossOf(inUse, side);
     for (const { height, value, sd } of scan.front[side]) {
-      const place: Triple = [acrossAt(alcove, side, value, height), height, value];
+      const place: Triple = [x, height, value];
       const moved = pose.at(...place);
       entries(`front.${side}`, front, place, [0, 1, 2], [0, moved[1], moved[2]]);
       take({ part: `front.${side}`, misfit: moved[2] - front.value(0, moved[1]), sd, a: 0, b: moved[1] }, row);
@@ -91,11 +93,16 @@ export function eachCellEquation(
   }
 }
 
-/** x of a front edge, near enough for what turning the scan does to it. */
-const acrossAt = (alcove: Alcove, side: Side, z: number, height: number): number => alcove[side].value(z, height);
+/** x of a side wall in the scan's frame, near enough for what turning the scan does to a front edge. */
+function acrossOf({ cells }: ScanInUse, side: Side): number {
+  const seen = Array.from(cells[side]?.value ?? []);
+  return seen.length === 0
+    ? (side === 'left' ? -1 : 1) * HALF_WIDTH
+    : seen.reduce((sum, each) => sum + each, 0) / seen.length;
+}
 
-/** Slopes for the derivatives by the scan's unknowns. */
-const flatter = (surface: Surface, a: number, b: number): [number, number] => surface.gradient(a, b);
+/** Half of a common alcove's 60 in width, mm. */
+const HALF_WIDTH = 762;
 
 let buffer = new Float64Array(0);
 
@@ -112,5 +119,3 @@ function push(row: SparseRow, index: number, value: number): void {
   row.value[row.length] = value;
   row.length++;
 }
-
-export type { Pose };
