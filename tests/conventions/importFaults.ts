@@ -21,7 +21,7 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** The packages that the model stands on. It draws nothing, keeps nothing and runs anywhere. */
-const PACKAGES_OF_CORE: readonly string[] = ['jstat', 'ml-matrix', 'zod'];
+const PACKAGES_OF_CORE: readonly string[] = ['ml-matrix', 'zod'];
 
 const SHADERS_BELONG_TO = 'scene';
 

@@ -1,4 +1,4 @@
-import jStat from 'jstat';
+import { chiSquareUpper, normalPoint, studentPoint } from './distributions';
 
 /** Single-test significance of Baarda's test, and its two-sided critical value (Baarda 1968: 0.1 %, 3.29). */
 export const SINGLE_SIGNIFICANCE = 0.001;
@@ -6,7 +6,7 @@ export const SINGLE_SIGNIFICANCE = 0.001;
 export const DELTA_0 = 4.13;
 
 /** Standardized residual beyond which chance is ruled out, two-sided: 3.29 at 0.001. */
-export const normalCritical = (significance: number): number => jStat.normal.inv(1 - significance / 2, 0, 1);
+export const normalCritical = (significance: number): number => normalPoint(significance / 2);
 
 /**
  * Critical value of Pope's tau: a residual over its own standard deviation where the standard deviation of unit weight
@@ -17,9 +17,9 @@ export const normalCritical = (significance: number): number => jStat.normal.inv
  */
 export function tauCritical(significance: number, dof: number): number {
   if (dof < 2) return Number.POSITIVE_INFINITY;
-  const t = jStat.studentt.inv(1 - significance / 2, dof - 1);
+  const t = studentPoint(significance / 2, dof - 1);
   return (t * Math.sqrt(dof)) / Math.sqrt(dof - 1 + t * t);
 }
 
 /** Probability that a chi-square variable of `dof` degrees of freedom (real, above 0) exceeds `value`. */
-export const chiSquareTail = (value: number, dof: number): number => 1 - jStat.chisquare.cdf(value, dof);
+export const chiSquareTail = (value: number, dof: number): number => chiSquareUpper(value, dof);
