@@ -45,7 +45,7 @@ export function run(): Row[] {
         what: `${wall}, ${pressure * 1e6} Pa: 96 × 64`,
         value: small,
         unit: 'ms',
-        note: `384 × 256 ${large.toFixed(0)} ms, growing as n^${growth.toFixed(2)}; energy off ${percent(a)} %, ${percent(b)} %, ${percent(c)} % on 24, 48, 96 cells a side against 192`,
+        note: `384 × 256 ${large.toFixed(0)} ms, growing as n^${growth.toFixed(2)}; energy off ${percent(a)} %, ${percent(b)} %, ${percent(c)} % on 24, 48, 96 cells a side against 192, falling as h^${Math.log2(a / b).toFixed(1)}`,
       });
     }
   }
