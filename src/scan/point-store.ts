@@ -12,7 +12,9 @@ export class PointStore {
   atZero = 0;
   /** all that could be read, before thinning */
   seen = 0;
-  origin: [number, number, number] | null = null;
+  #ox = Number.NaN;
+  #oy = 0;
+  #oz = 0;
   #positions: Float32Array<ArrayBuffer>;
   #grid: ThinningGrid | null = null;
 
@@ -21,6 +23,11 @@ export class PointStore {
     expected = 65_536,
   ) {
     this.#positions = new Float32Array(3 * Math.max(1, Math.min(limit, expected)));
+  }
+
+  /** null before the first point */
+  get origin(): [number, number, number] | null {
+    return Number.isNaN(this.#ox) ? null : [this.#ox, this.#oy, this.#oz];
   }
 
   /** edge of the cubes of which each keeps one point; null while all points are kept */
@@ -37,25 +44,55 @@ export class PointStore {
       this.atZero++;
       return;
     }
-    this.origin ??= [x, y, z];
-    this.seen++;
-    const [ox, oy, oz] = this.origin;
-    const at = 3 * this.count;
-    if (at === this.#positions.length) {
-      this.#makeRoom();
-      this.#put(x - ox, y - oy, z - oz);
-      return;
-    }
+    if (this.seen++ === 0) [this.#ox, this.#oy, this.#oz] = [x, y, z];
+    if (3 * this.count === this.#positions.length) this.#makeRoom();
     const positions = this.#positions;
-    positions[at] = x - ox;
-    positions[at + 1] = y - oy;
-    positions[at + 2] = z - oz;
+    const at = 3 * this.count;
+    positions[at] = x - this.#ox;
+    positions[at + 1] = y - this.#oy;
+    positions[at + 2] = z - this.#oz;
     if (this.#grid === null || this.#grid.takes(positions, this.count)) this.count++;
   }
 
   /** Adds points that lie evenly spaced in an array, with x, y and z at places of their own. */
   addEvery(from: Float32Array | Float64Array, stride: number, x: number, y: number, z: number): void {
-    for (let at = 0; at + stride <= from.length; at += stride) this.add(from[at + x]!, from[at + y]!, from[at + z]!);
+    let at = 0;
+    while (at + stride <= from.length) {
+      if (this.#grid === null && this.seen > 0) at = this.#addPlainly(from, at, stride, x, y, z);
+      if (at + stride > from.length) return;
+      this.add(from[at + x]!, from[at + y]!, from[at + z]!);
+      at += stride;
+    }
+  }
+
+  /** Adds what needs no more than being written down; gives where that ends. */
+  #addPlainly(
+    from: Float32Array | Float64Array,
+    start: number,
+    stride: number,
+    x: number,
+    y: number,
+    z: number,
+  ): number {
+    const positions = this.#positions;
+    const [ox, oy, oz] = [this.#ox, this.#oy, this.#oz];
+    const last = from.length - stride;
+    let to = 3 * this.count;
+    let at = start;
+    for (; at <= last && to < positions.length; at += stride) {
+      const px = from[at + x]!;
+      const py = from[at + y]!;
+      const pz = from[at + z]!;
+      if ((px + py + pz) * 0 !== 0 || (px === 0 && py === 0 && pz === 0)) break;
+      positions[to] = px - ox;
+      positions[to + 1] = py - oy;
+      positions[to + 2] = pz - oz;
+      to += 3;
+    }
+    const added = to / 3 - this.count;
+    this.count += added;
+    this.seen += added;
+    return at;
   }
 
   /** The coordinates of the points kept, x y z of each. The store is done with after this. */
@@ -64,15 +101,6 @@ export class PointStore {
     this.#positions = new Float32Array(3);
     this.#grid = null;
     return 3 * this.count === all.length ? all : all.slice(0, 3 * this.count);
-  }
-
-  #put(x: number, y: number, z: number): void {
-    const positions = this.#positions;
-    const at = 3 * this.count;
-    positions[at] = x;
-    positions[at + 1] = y;
-    positions[at + 2] = z;
-    if (this.#grid === null || this.#grid.takes(positions, this.count)) this.count++;
   }
 
   #makeRoom(): void {
