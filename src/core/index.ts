@@ -123,6 +123,23 @@ export {
 } from './price';
 export { Z_95 } from './reliability';
 export type { Result } from './result';
+export {
+  type CondenseOptions,
+  condenseScan,
+  LABEL,
+  LABEL_NAMES,
+  type LabelName,
+  moved,
+  type NotSegmented,
+  type PointCloud,
+  pointCount,
+  type RigidFrame,
+  type ScanCells,
+  type Segmented,
+  type SegmentOptions,
+  type SegmentQuality,
+  segmentScan,
+} from './scan';
 export type { SequenceStep } from './sequence';
 export type { BracketLine, ShelfPiece } from './shelf';
 export type { Slip, SlipKind } from './slip';

@@ -13,6 +13,7 @@ export {
   type Keep,
   type KeptJob,
   type KeptPhoto,
+  type KeptScan,
   memoryKeep,
   openKeep,
   StorageFault,
@@ -25,6 +26,17 @@ export { type AddedPhoto, type Photo, type Photos, photosIn } from './photos';
 export { stockPlanner } from './plan-stock';
 export { surveyPlanner } from './plan-survey';
 export { SessionProvider, useDraft, useHistory, useSession, useSessionState } from './react';
+export type { AlcoveFound } from './scan.worker';
+export {
+  condenseInWorker,
+  findInWorker,
+  readInWorker,
+  type ScanKept,
+  type Scans,
+  type ScanWork,
+  scansIn,
+  type WholeScan,
+} from './scans';
 export { openSession, type Session, type SessionState } from './session';
 export { type Done, deletedFor, found, type JobSummary, type Shelf, type ShelvedJob } from './shelf';
 export { solveInWorker } from './solve-in-worker';

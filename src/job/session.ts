@@ -8,6 +8,7 @@ import { type Keep, type KeptJob, StorageFault, type StorageTrouble } from './ke
 import { keptDraft } from './kept-draft';
 import { latestOnly } from './latest-only';
 import { photosIn } from './photos';
+import { scansIn } from './scans';
 import { type Shelf, shelfOf } from './shelf';
 import { onlyTab, type Tabs } from './tabs';
 import { type SetAside, usable } from './usable';
@@ -145,6 +146,7 @@ export async function openSession({
     state,
     shelf,
     photos: photosIn(keep),
+    scans: scansIn(keep),
     /** Takes up a demo or an empty job, which is kept as soon as it is changed. */
     openJob: (job: Job) => take(job, job.name, true),
     /** Opens the text of a job file; a faulty one leaves the job in hand as it is and lists its faults. */

@@ -30,4 +30,12 @@ export {
   signed,
   type WallField,
 } from './heat';
+export {
+  type Projection,
+  partColours,
+  pointsInLasso,
+  ScanView,
+  type ScanViewProps,
+  type ScreenPoint,
+} from './scan';
 export { WayView, type WayViewProps } from './way';

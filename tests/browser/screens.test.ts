@@ -9,6 +9,7 @@ const sizes = [
 ];
 const places = [
   '#site/readings',
+  '#site/scan',
   '#site/truth',
   '#site/holes',
   '#site/basics',

@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { Keep, KeptJob, KeptPhoto } from './keep';
+import type { Keep, KeptJob, KeptPhoto, KeptScan } from './keep';
 import { StorageFault } from './storage-fault';
 import { type TabMemory, tabMemory } from './tab-memory';
 
@@ -8,9 +8,10 @@ interface Schema extends DBSchema {
   /** `current`: the id of the job in hand */
   pointers: { key: string; value: string };
   photos: { key: [job: string, id: string]; value: KeptPhoto; indexes: { job: string } };
+  scans: { key: [job: string, id: string]; value: KeptScan; indexes: { job: string } };
 }
 
-export const databaseVersion = 2;
+export const databaseVersion = 3;
 
 /**
  * Opens the browser's own database, made on the first visit and brought up to date on a later one.
@@ -29,6 +30,7 @@ function open(name: string): Promise<IDBPDatabase<Schema>> {
           db.createObjectStore('pointers');
         }
         if (from < 2) db.createObjectStore('photos', { keyPath: ['job', 'id'] }).createIndex('job', 'job');
+        if (from < 3) db.createObjectStore('scans', { keyPath: ['job', 'id'] }).createIndex('job', 'job');
       },
       blocked: () => {
         opened.then((db) => db.close()).catch(() => undefined);
@@ -85,18 +87,25 @@ function keepIn(db: IDBPDatabase<Schema>, tab: TabMemory): Keep {
       await done;
     },
     removeForGood: async (id) => {
-      const both = db.transaction(['jobs', 'photos'], 'readwrite');
-      const keys = await both.objectStore('photos').index('job').getAllKeys(id);
+      const all = db.transaction(['jobs', 'photos', 'scans'], 'readwrite');
+      const [photos, scans] = await Promise.all(
+        (['photos', 'scans'] as const).map((name) => all.objectStore(name).index('job').getAllKeys(id)),
+      );
       await Promise.all([
-        ...keys.map((key) => both.objectStore('photos').delete(key)),
-        both.objectStore('jobs').delete(id),
-        both.done,
+        ...photos!.map((key) => all.objectStore('photos').delete(key)),
+        ...scans!.map((key) => all.objectStore('scans').delete(key)),
+        all.objectStore('jobs').delete(id),
+        all.done,
       ]);
     },
     putPhoto: async (photo) => void (await db.put('photos', photo)),
     photo: (of, id) => db.get('photos', [of, id]),
     photos: (of) => db.getAllFromIndex('photos', 'job', of),
     removePhoto: (of, id) => db.delete('photos', [of, id]),
+    putScan: async (scan) => void (await db.put('scans', scan)),
+    scan: (of, id) => db.get('scans', [of, id]),
+    scanIds: async (of) => (await db.getAllKeysFromIndex('scans', 'job', of)).map(([, id]) => id),
+    removeScan: (of, id) => db.delete('scans', [of, id]),
   };
 }
 

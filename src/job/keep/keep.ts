@@ -25,6 +25,19 @@ export interface KeptPhoto {
   takenAt: number;
 }
 
+/** The points of a scan; the job holds what was taken from them under the same id. */
+export interface KeptScan {
+  job: string;
+  /** unique within its job */
+  id: string;
+  /** x y z of each point in the job's frame, mm, as near as the scan alone tells */
+  positions: Float32Array;
+  /** what each point belongs to */
+  labels: Uint8Array;
+  /** ms since 1970 */
+  keptAt: number;
+}
+
 /** Where jobs and their photos are kept between visits. Every call may reject: storage can be blocked or full. */
 export interface Keep {
   /** the job that this tab, or else the last visit, had in hand */
@@ -44,10 +57,14 @@ export interface Keep {
   bringIn(jobs: readonly KeptJob[], photos: readonly KeptPhoto[]): Promise<void>;
   /** Marks a job as deleted, or as not deleted any more. */
   markDeleted(id: string, deletedAt: number | undefined): Promise<void>;
-  /** Removes a job and all of its photos. */
+  /** Removes a job, all of its photos and the points of its scans. */
   removeForGood(id: string): Promise<void>;
   putPhoto(photo: KeptPhoto): Promise<void>;
   photo(job: string, id: string): Promise<KeptPhoto | undefined>;
   photos(job: string): Promise<KeptPhoto[]>;
   removePhoto(job: string, id: string): Promise<void>;
+  putScan(scan: KeptScan): Promise<void>;
+  scan(job: string, id: string): Promise<KeptScan | undefined>;
+  scanIds(job: string): Promise<string[]>;
+  removeScan(job: string, id: string): Promise<void>;
 }

@@ -1,10 +1,11 @@
-import type { Keep, KeptJob, KeptPhoto } from './keep';
+import type { Keep, KeptJob, KeptPhoto, KeptScan } from './keep';
 
 /** Keeps jobs as long as the page stays open: for browsers that give no storage. */
 export function memoryKeep(): Keep {
   const jobs = new Map<string, KeptJob>();
   const photos = new Map<string, KeptPhoto>();
-  const photoKey = (job: string, id: string) => JSON.stringify([job, id]);
+  const scans = new Map<string, KeptScan>();
+  const keyOf = (job: string, id: string) => JSON.stringify([job, id]);
   let current: string | null = null;
   return {
     current: async () => (current === null ? undefined : jobs.get(current)),
@@ -21,7 +22,7 @@ export function memoryKeep(): Keep {
     },
     bringIn: async (more, morePhotos) => {
       for (const job of more) jobs.set(job.id, job);
-      for (const photo of morePhotos) photos.set(photoKey(photo.job, photo.id), photo);
+      for (const photo of morePhotos) photos.set(keyOf(photo.job, photo.id), photo);
     },
     markDeleted: async (id, deletedAt) => {
       const job = jobs.get(id);
@@ -32,10 +33,15 @@ export function memoryKeep(): Keep {
     removeForGood: async (id) => {
       jobs.delete(id);
       for (const [key, { job }] of photos) if (job === id) photos.delete(key);
+      for (const [key, { job }] of scans) if (job === id) scans.delete(key);
     },
-    putPhoto: async (photo) => void photos.set(photoKey(photo.job, photo.id), photo),
-    photo: async (job, id) => photos.get(photoKey(job, id)),
+    putPhoto: async (photo) => void photos.set(keyOf(photo.job, photo.id), photo),
+    photo: async (job, id) => photos.get(keyOf(job, id)),
     photos: async (job) => [...photos.values()].filter((photo) => photo.job === job),
-    removePhoto: async (job, id) => void photos.delete(photoKey(job, id)),
+    removePhoto: async (job, id) => void photos.delete(keyOf(job, id)),
+    putScan: async (scan) => void scans.set(keyOf(scan.job, scan.id), scan),
+    scan: async (job, id) => scans.get(keyOf(job, id)),
+    scanIds: async (job) => [...scans.values()].filter((scan) => scan.job === job).map(({ id }) => id),
+    removeScan: async (job, id) => void scans.delete(keyOf(job, id)),
   };
 }

@@ -1,6 +1,6 @@
 import { useSyncExternalStore } from 'react';
 
-export const siteParts = ['readings', 'truth', 'holes', 'basics'] as const;
+export const siteParts = ['readings', 'scan', 'truth', 'holes', 'basics'] as const;
 export type SitePart = (typeof siteParts)[number];
 
 export const vanParts = ['materials', 'work', 'pieces'] as const;

@@ -17,9 +17,12 @@ import styles from './site.module.css';
 import { SurveyProvider } from './survey';
 
 const HeatPane = loadedSoon(() => import('../heat').then(({ HeatPane }) => HeatPane));
+const ScanLook = loadedSoon(() => import('./scan').then(({ ScanLook }) => ScanLook));
+const ScanPart = loadedSoon(() => import('./scan').then(({ ScanPart }) => ScanPart));
 
 const parts: readonly (readonly [SitePart, string])[] = [
   ['readings', 'Readings'],
+  ['scan', 'Scan'],
   ['truth', 'How true it is'],
   ['holes', 'Holes'],
   ['basics', 'Tub and tools'],
@@ -33,13 +36,11 @@ export function Site({ part }: { part: SitePart }) {
       <div className={styles.site} data-part={part}>
         <div className={styles.look}>
           {part === 'readings' && <Elevation picked={panelOf(picked)} onPick={setPicked} />}
-          {part === 'truth' ? (
-            <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
-              <HeatPane />
-            </Suspense>
-          ) : (
-            <AlcovePane picked={picked} onPick={setPicked} />
-          )}
+          <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
+            {part === 'truth' && <HeatPane />}
+            {part === 'scan' && <ScanLook picked={picked} onPick={setPicked} />}
+          </Suspense>
+          {part !== 'truth' && part !== 'scan' && <AlcovePane picked={picked} onPick={setPicked} />}
           {picked && <Picked item={picked} />}
           <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
         </div>
@@ -55,6 +56,11 @@ export function Site({ part }: { part: SitePart }) {
               <Entry />
               <Readings />
             </div>
+          </Tabs.Content>
+          <Tabs.Content value="scan" tabIndex={-1}>
+            <Suspense fallback={<p className={styles.wait}>Loading…</p>}>
+              <ScanPart />
+            </Suspense>
           </Tabs.Content>
           <Tabs.Content value="truth" tabIndex={-1}>
             <Verdicts />

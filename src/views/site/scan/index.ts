@@ -1,0 +1,2 @@
+export { ScanLook } from './ScanLook';
+export { ScanPart } from './ScanPart';
