@@ -33,7 +33,7 @@ const encodings = { ascii: 'ascii', binary_little_endian: 'little', binary_big_e
  * @param start the first bytes of the file
  */
 export function plyHeader(name: string, start: Uint8Array): PlyHeader {
-  const text = String.fromCharCode(...start.subarray(0, Math.min(start.length, longestHeader)));
+  const text = new TextDecoder('latin1').decode(start.subarray(0, longestHeader));
   const end = /(?:^|[\r\n])end_header[ \t]*(\r\n|\n|\r)/.exec(text);
   if (!end) {
     throw new ScanFault(

@@ -48,11 +48,7 @@ export function ScanLook({ picked: item, onPick }: ScanLookProps) {
 
 /** The points to draw, upright and in mm; null while there are none. */
 function usePoints(stage: Stage): Float32Array | null {
-  const told = stage.at === 'understood' ? stage : null;
-  const turned = useMemo(
-    () => (told ? toCloud(told.scan, told.unit, told.up).positions : null),
-    // biome-ignore lint/correctness/useExhaustiveDependencies: of the stage these three alone
-    [told?.scan, told?.unit, told?.up],
-  );
+  const { scan, unit, up } = stage.at === 'understood' ? stage : { scan: null, unit: null, up: null };
+  const turned = useMemo(() => (scan ? toCloud(scan, unit, up).positions : null), [scan, unit, up]);
   return stage.at === 'sorted' ? stage.positions : turned;
 }

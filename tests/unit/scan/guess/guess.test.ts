@@ -36,15 +36,45 @@ describe('guessUnit', () => {
   });
 });
 
+/** Evenly spread points in a box of this size; with `faces`, as many again on the two faces square to an axis. */
+function filled(size: readonly [number, number, number], faces: 0 | 1 | 2 | null = null): Float32Array<ArrayBuffer> {
+  const positions = new Float32Array(3 * 4000);
+  for (let i = 0; i < 4000; i++) {
+    const spread = [(i * 0.754877) % 1, (i * 0.56984) % 1, (i * 0.43016) % 1];
+    if (faces !== null && i % 2 === 0) spread[faces] = i % 4 === 0 ? 0.01 : 0.99;
+    positions.set(
+      spread.map((share, axis) => share * size[axis]!),
+      3 * i,
+    );
+  }
+  return positions;
+}
+
 describe('guessUp', () => {
+  const guessed = (
+    format: 'PLY' | 'OBJ',
+    size: readonly [number, number, number],
+    faces: 0 | 1 | 2 | null = null,
+    up: '-x' | null = null,
+  ) => {
+    const positions = filled(size, faces);
+    return guessUp({ up, format, positions }, extentOf(positions));
+  };
+
   it('goes by what the file says', () => {
-    expect(guessUp({ up: '-x', format: 'PLY' }, box(1, 9, 1))).toBe('-x');
+    expect(guessed('PLY', [1, 9, 1], null, '-x')).toBe('-x');
   });
 
   it('takes the usual axis of the format, unless the other is clearly longer', () => {
-    expect(guessUp({ up: null, format: 'PLY' }, box(1.5, 2, 2))).toBe('+z');
-    expect(guessUp({ up: null, format: 'PLY' }, box(1.5, 2.2, 0.8))).toBe('+y');
-    expect(guessUp({ up: null, format: 'OBJ' }, box(1.5, 2, 2))).toBe('+y');
-    expect(guessUp({ up: null, format: 'OBJ' }, box(1.5, 0.8, 2.2))).toBe('+z');
+    expect(guessed('PLY', [1.5, 2, 2])).toBe('+z');
+    expect(guessed('PLY', [1.5, 2.2, 0.8])).toBe('+y');
+    expect(guessed('OBJ', [1.5, 2, 2])).toBe('+y');
+    expect(guessed('OBJ', [1.5, 0.8, 2.2])).toBe('+z');
+  });
+
+  it('knows a room by its floor and ceiling, however long it is', () => {
+    expect(guessed('PLY', [5.7, 8.9, 2.4], 2)).toBe('+z');
+    expect(guessed('PLY', [5.7, 2.4, 8.9], 1)).toBe('+y');
+    expect(guessed('OBJ', [5.7, 2.4, 8.9], 1)).toBe('+y');
   });
 });
