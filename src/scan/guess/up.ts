@@ -22,7 +22,7 @@ export function guessUp({ up, format, positions }: Pick<RawScan, 'up' | 'format'
   const size = sizeOf(extent);
   const usual = usualAxis[format];
   const other = usual === 1 ? 2 : 1;
-  const [atUsual, atOther] = [usual, other].map((axis) => endsInFaces(positions, axis, extent));
+  const [atUsual, atOther] = [endsInFaces(positions, usual, extent), endsInFaces(positions, other, extent)];
   const turned = atUsual === atOther ? !atUsual && size[other] > clearly * size[usual] : atOther;
   return (turned ? other : usual) === 1 ? '+y' : '+z';
 }

@@ -2,7 +2,7 @@ import { OrbitControls } from '@react-three/drei';
 import { Canvas } from '@react-three/fiber';
 import { useMemo, useRef, useState } from 'react';
 import { BufferAttribute } from 'three';
-import { LABEL_NAMES, type LabelName } from '../../core';
+import { LABEL, LABEL_NAMES, type LabelName } from '../../core';
 import { colours } from '../colours';
 import { Drawable } from '../Drawable';
 import { LossWatch } from '../LossWatch';
@@ -38,6 +38,8 @@ export interface ScanViewProps {
   reset: number;
 }
 
+/** What the first view of a sorted scan is fitted to. */
+const walls: readonly LabelName[] = ['back', 'left', 'right', 'rim'];
 const pickedColour = '#17252a';
 
 /** The points of a scan in 3D, coloured by what they belong to, y up. */
@@ -72,6 +74,7 @@ function ScanDrawing({
     () => byLabel(shown, labels ?? new Uint8Array(count), LABEL_NAMES.length),
     [shown, labels, count, revision],
   );
+  const subject = useMemo(() => (labels ? joined(walls.map((name) => lists[LABEL[name]]!)) : null), [labels, lists]);
   const pickedShown = useMemo(() => amongShown(shown, picked), [shown, picked]);
   const tags = useMemo(
     () => (labels ? tagsOf(positions, lists, visible, names) : []),
@@ -101,7 +104,7 @@ function ScanDrawing({
             <ScanPoints positions={positions} numbers={pickedShown} colour={pickedColour} size={4} onTop />
           )}
           <TagProjector tags={tags} elements={elements} />
-          <ScanCamera positions={positions} reset={reset} />
+          <ScanCamera positions={positions} subject={subject} reset={reset} />
           <OrbitControls makeDefault enabled={!lasso} enableDamping={!calm} />
           <ProjectionReader onReady={setReadProjection} />
           <LossWatch onLost={onLost} />
@@ -111,6 +114,16 @@ function ScanDrawing({
       {lasso && <LassoSheet onLasso={(line) => readProjection && onLasso(line, readProjection())} />}
     </div>
   );
+}
+
+function joined(lists: readonly Uint32Array[]): Uint32Array | null {
+  const all = new Uint32Array(lists.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const list of lists) {
+    all.set(list, at);
+    at += list.length;
+  }
+  return all.length > 0 ? all : null;
 }
 
 function gathered(positions: Float32Array, shown: Uint32Array): BufferAttribute {

@@ -27,7 +27,7 @@ export function Clusters({ positions, labels, of }: Sorted & { of: LabelName }) 
           <button
             type="button"
             aria-label={`Pick thing ${i + 1} of: ${partNames[of]}`}
-            onClick={() => pick({ points: cluster.points, how: `thing ${i + 1} of the ${partNames[of]}` })}
+            onClick={() => pick({ points: cluster.points, how: `thing ${i + 1} of “${partNames[of]}”` })}
           >
             Pick
           </button>

@@ -56,7 +56,7 @@ export function PartList({ labels, quality }: Sorted) {
                 type="button"
                 disabled={count === 0}
                 aria-label={`Pick: ${name}`}
-                onClick={() => pick({ points: pointsLabelled(labels, LABEL[part]), how: `all of the ${name}` })}
+                onClick={() => pick({ points: pointsLabelled(labels, LABEL[part]), how: `all of “${name}”` })}
               >
                 Pick
               </button>

@@ -25,8 +25,10 @@ export async function takeIntoJob(session: Session, sorted: Sorted, keepPoints: 
     const edit = session.draft.getState();
     if (place) edit.choose(['scans', id], scan);
     else edit.addTo(['scans'], scan);
+    // Only then does the list of scans look which points are kept.
+    const told = await whereKept(session, draft.id, id, sorted, keepPoints);
     putAway();
-    session.tell(await whereKept(session, draft.id, id, sorted, keepPoints));
+    session.tell(told);
   } catch {
     back(before, 'The scan could not be taken into the job, most likely for want of memory. The job is as it was.');
   }
