@@ -3,6 +3,7 @@ import { condenseScan, segmentScan } from '../../src/core/scan';
 import { jobWith, plausibleAlcove } from '../simulate';
 import { clutteredScene, NO_ERRORS, scanOf, usualStations } from '../simulate/scanner';
 import type { BenchOptions, Row } from './bench';
+import { timeTogether } from './time';
 
 export const name = 'scan';
 export const about =
@@ -12,11 +13,10 @@ export const about =
 export function run({ count = 1_000_000 }: BenchOptions): Row[] {
   return [count, 10 * count].flatMap((points) => {
     const bytes = bytesOf(points);
-    plainPass(bytes);
-    const before = process.memoryUsage.rss();
-    const pass = timed(() => plainPass(bytes));
-    const fit = timed(() => fitted(bytes));
-    const grown = Math.max(0, process.memoryUsage.rss() - before);
+    const { pass, fit } = timeTogether(
+      { pass: () => plainPass(bytes), fit: () => fitted(bytes) },
+      { rounds: 5, leastMs: 1 },
+    );
     return [
       {
         what: `${points} points to fitted walls`,
@@ -25,7 +25,12 @@ export function run({ count = 1_000_000 }: BenchOptions): Row[] {
         against: { what: 'one plain pass', value: pass },
       },
       { what: `${points} points, per point`, value: (1e6 * fit) / points, unit: 'ns' },
-      { what: `${points} points, memory beyond the file`, value: grown / 2 ** 20, unit: 'MiB' },
+      {
+        what: `${points} points, most memory`,
+        value: process.resourceUsage().maxRSS / 2 ** 10,
+        unit: 'MiB',
+        note: 'whole process, the simulated file among it',
+      },
     ];
   });
 }
@@ -72,15 +77,4 @@ function fitted(bytes: DataView): unknown {
   if ('reason' in outcome) throw new Error(outcome.reason);
   const cells = condenseScan(cloud, outcome.labels, outcome.frame)!;
   return adjust(jobWith([], { scans: [{ id: 'scan', kind: 'scan', ...cells }] }));
-}
-
-/** The quickest of three: what other work the machine does comes and goes. */
-function timed(work: () => unknown): number {
-  return Math.min(
-    ...[0, 0, 0].map(() => {
-      const began = performance.now();
-      work();
-      return performance.now() - began;
-    }),
-  );
 }
