@@ -126,10 +126,13 @@ function turned(frame: RigidFrame, yaw: number, origin: Vec): RigidFrame {
   return { rotation, translation: moved(turn, [tx - origin[0], ty - origin[1], tz - origin[2]]) };
 }
 
-function movedSample(frame: RigidFrame, sample: Float64Array): Float64Array {
+function movedSample({ rotation: r, translation: [tx, ty, tz] }: RigidFrame, sample: Float64Array): Float64Array {
   const result = new Float64Array(sample.length);
   for (let i = 0; i < sample.length; i += 3) {
-    result.set(moved(frame, [sample[i]!, sample[i + 1]!, sample[i + 2]!]), i);
+    const [x, y, z] = [sample[i]!, sample[i + 1]!, sample[i + 2]!];
+    result[i] = r[0]! * x + r[1]! * y + r[2]! * z + tx;
+    result[i + 1] = r[3]! * x + r[4]! * y + r[5]! * z + ty;
+    result[i + 2] = r[6]! * x + r[7]! * y + r[8]! * z + tz;
   }
   return result;
 }
