@@ -81,6 +81,7 @@ export {
   type PanelName,
   type Point,
   type Problem,
+  type Unfolding,
 } from './panel';
 export {
   type Angle,

@@ -3,7 +3,7 @@ import type { Result } from '../core';
 /** Decimals kept of most figures: 1e-4 mm and 1e-4 of a degree. */
 const DECIMALS = 4;
 /** Figures far below 1 by nature, kept to this many significant digits. */
-const SMALL = new Set(['strainMax', 'strain', 'convergence', 'parameters', 'stations']);
+const SMALL = new Set(['strainMax', 'strain', 'convergence', 'unfolding', 'parameters', 'stations']);
 const DIGITS = 8;
 
 const firstKeys = [

@@ -4,4 +4,6 @@ export interface FlatMap {
   toSheet(u: number, v: number): [number, number];
   /** largest strain that laying the flat sheet on the wall needs in its own plane; 0 where the wall can be developed */
   strain: number;
+  /** the same at a place of the wall */
+  strainAt(u: number, v: number): number;
 }

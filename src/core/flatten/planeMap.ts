@@ -11,7 +11,7 @@ export function planeMap(surface: Surface, region: Region): FlatMap {
   const level = Math.hypot(1, slopeU);
   const shear = (slopeU * slopeV) / level;
   const up = Math.hypot(level, slopeV) / level;
-  return { strain: 0, toSheet: (u, v) => [u * level + v * shear, v * up] };
+  return { strain: 0, strainAt: () => 0, toSheet: (u, v) => [u * level + v * shear, v * up] };
 }
 
 const STEPS = 8;

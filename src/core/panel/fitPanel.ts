@@ -13,6 +13,7 @@ import { laySheet } from './lay';
 import { polygonArea } from './outline';
 import type { EdgeName, Gap, Panel, PanelEdge, PanelName, Problem } from './panel';
 import { roomProblems, withRoom } from './room';
+import { unfoldingOf } from './unfolding';
 
 /** How a panel's sheet sits on its wall. */
 export interface Seated {
@@ -74,6 +75,7 @@ export function fitPanel(
         outline: flatOutline,
         sheet: laid,
         ...controlLines(flat, region, name === 'back' ? 0 : edges.lower.at(0).value),
+        unfolding: unfoldingOf(flat, region),
       },
       thickness: fit.thickness,
       area: polygonArea(flatOutline),

@@ -19,5 +19,6 @@ export type {
   PanelName,
   Point,
   Problem,
+  Unfolding,
 } from './panel';
 export { panelRegion } from './panelRegion';

@@ -64,6 +64,15 @@ export interface Gap {
   max: number;
 }
 
+/** Strain, dimensionless, that laying the flat sheet on its wall leaves in its plane, over the panel's extent. */
+export interface Unfolding {
+  strain: number;
+  /** stations and heights on the wall, mm, and the strain at each: a row for each height */
+  at: number[];
+  height: number[];
+  strains: number[][];
+}
+
 export interface Panel {
   name: PanelName;
   /** counter-clockwise in (u, v), not closed; straight joins keep within 0.05 mm of the true edge */
@@ -81,6 +90,8 @@ export interface Panel {
      */
     levelLine: [Point, Point];
     plumbDatum: { at: number; line: [Point, Point] };
+    /** left in the sheet's own plane when it is laid on its wall; nothing where the wall can be developed */
+    unfolding: Unfolding;
   };
   thickness: number;
   /** finished area, mm² */

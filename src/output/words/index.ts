@@ -6,6 +6,7 @@ export { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong, movementBasi
 export { fillerWords, inputAmount } from './materialWords';
 export { capital, pieceTitle } from './pieceWords';
 export { offcutWords, placedWords, sizeWords } from './sheetWords';
+export { strainText, type UnfoldingWords, unfoldingWords } from './unfoldingWords';
 export { figureWords, judgementWords, ruleWords, verdictWords } from './verdictWords';
 export { carriedName, degrees, passageNames, passageWords, type WayWords, wayWords } from './wayWords';
 export { dayWords, durationWords, timeWords, whenWords } from './workWords';

@@ -14,6 +14,7 @@ import { Holes } from './Holes';
 import { panelSketch } from './sketch';
 import { TemplateCard } from './TemplateCard';
 import { TryFit } from './TryFit';
+import { Unfolding } from './Unfolding';
 
 const views: readonly (readonly [View, string])[] = [
   ['face', 'Face up'],
@@ -41,6 +42,7 @@ export function PanelBench({ panel, job, result }: { panel: PanelName; job: Job;
         </TemplateCard>
         <Edges drawing={drawing} />
         <Holes drawing={drawing} />
+        <Unfolding panel={result.panels[panel]} job={job} />
         <TryFit piece={`panels.${panel}`} job={job} result={result} />
       </div>
       <div className={styles.beside}>

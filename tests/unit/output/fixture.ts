@@ -170,6 +170,7 @@ export function fixturePanel(plan: PanelPlan): Panel {
       outline: flat,
       sheet,
       levelLine: ends(0),
+      unfolding: { strain: 0, at: [], height: [], strains: [] },
       plumbDatum: {
         at: plan.datum,
         line: [

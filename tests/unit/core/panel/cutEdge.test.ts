@@ -5,7 +5,7 @@ import { cutEdge, cutMethod } from '../../../../src/core/panel/cutEdge';
 import { alcoveOf } from '../skewedAlcove';
 import { covarianceOf, jobOf } from './fitting';
 
-const still = { toSheet: (u: number, v: number): [number, number] => [u, v], strain: 0 };
+const still = { toSheet: (u: number, v: number): [number, number] => [u, v], strain: 0, strainAt: () => 0 };
 const laid = { left: -770, right: 770, bottom: -800, top: 980 };
 const cutOf = (values: Record<string, number>, side: 'lower' | 'upper' | 'bottom' | 'top', tolerance = 0.8, sd = 0) => {
   const boundary = boundaryOf(panelEdges(alcoveOf(values), jobOf(), 'back'));
