@@ -48,8 +48,8 @@ describe('cone', () => {
         ),
       ),
     );
-  it('is developed without strain, but for what a polynomial of degree 4 cannot follow: 0.03 mm over its height', () => {
-    expect(flat.strain).toBeLessThan(2e-5);
+  it('is developed without strain, but for what a polynomial of degree 5 cannot follow: 0.01 mm over its height', () => {
+    expect(flat.strain).toBeLessThan(7e-6);
     expect(fine.strain).toBeLessThan(5e-8);
   });
   it('has the outline of the unrolled cone, every distance between two of its points', () => {
@@ -107,8 +107,8 @@ describe('saddle', () => {
     expect(fine.strain / unit / 0.0513).toBeLessThan(1.01);
     expect(fine.strainAt(0, 0) / unit / (0.0231 / 1.3)).toBeCloseTo(1, 1);
     const usual = developMap(wall(bend), square(a));
-    expect(usual.strain / unit / 0.0513).toBeGreaterThan(1);
-    expect(usual.strain / unit / 0.0513).toBeLessThan(1.09);
+    expect(usual.strain / unit / 0.0513).toBeGreaterThan(0.9);
+    expect(usual.strain / unit / 0.0513).toBeLessThan(1);
   });
 
   it('is left with more by nothing but the square of its bend and of its size', () => {

@@ -15,7 +15,7 @@ export function unfoldingWords(
   job: Pick<Job, 'display' | 'fit'>,
 ): UnfoldingWords {
   const { strain } = flat.unfolding;
-  const text = (mm: number): string => formatLength(mm, { unit: job.display, denominator: 64 });
+  const text = (mm: number): string => formatLength(mm, { unit: job.display, denominator: 32 });
   if (strain === 0) {
     return {
       weight: 'good',
@@ -41,4 +41,4 @@ export function unfoldingWords(
 
 /** Below what a rule tells a length is given in hundredths of a millimetre. */
 const formatTiny = (mm: number, { display }: Pick<Job, 'display'>): string =>
-  mm < 0.2 ? `${mm.toFixed(2)} mm` : formatLength(mm, { unit: display, denominator: 64 });
+  mm < 0.2 ? `${mm.toFixed(2)} mm` : formatLength(mm, { unit: display, denominator: 32 });
