@@ -55,3 +55,26 @@ test('pieces carry their ±, and each number on a sheet stands in its list', asy
   const sheet = page.getByRole('region', { name: /^Sheet 1 of/ });
   await expect(sheet.locator('svg text')).toHaveCount(await sheet.getByRole('listitem').count());
 });
+
+test('every wet joint is judged by its movement, and one that moves too far is a problem', async ({
+  page,
+  baseURL,
+}) => {
+  const watched = watch(page, baseURL ?? '');
+  await openApp(page, '#van/materials');
+  const joints = page.getByRole('region', { name: 'Joints' });
+  const rim = joints.getByRole('row').filter({ hasText: 'Rim under the back panel' });
+  await expect(rim).toContainText(/\d\.\d mm: \d+ %/);
+  await expect(page.getByText(/moves by more than its sealant/)).toHaveCount(0);
+
+  await page.getByLabel('At most, 10⁻⁶ per °C').fill('75');
+  await page.keyboard.press('Tab');
+  await expect(rim).toContainText(/0\.\d to \d\.\d mm: \d{3} %, too much/);
+  await expect(joints).toContainText('grows 30 to 75 × 10⁻⁶ per °C');
+  await expect(page.getByText(/moves by more than its sealant/).first()).toBeVisible();
+
+  await page.getByLabel('Sealant moves, share of width').fill('1');
+  await page.keyboard.press('Tab');
+  await expect(page.getByText(/moves by more than its sealant/)).toHaveCount(0);
+  expect(watched.errors).toEqual([]);
+});

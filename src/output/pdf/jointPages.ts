@@ -41,7 +41,7 @@ export function jointPages(pack: Pack, job: Job, result: Result): Leaf {
       { title: 'Closed with' },
       { title: 'Length', align: 'end' },
       { title: 'Width: start, middle, end', align: 'end' },
-      { title: 'Moves, of its class' },
+      { title: 'Moves: of its class' },
       { title: 'Volume', align: 'end' },
       { title: 'Run', align: 'end' },
     ],

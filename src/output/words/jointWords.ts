@@ -8,13 +8,13 @@ export function jointWidthAlong({ widths }: Pick<Joint, 'widths'>, { display }: 
   return at.every((each) => each === at[0]) ? `${at[0]} all along` : at.join(', ');
 }
 
-/** What movement asks of a joint's sealant, `0.6 mm, 80 % of what it takes`; `fillet only` where it has no width to take. */
+/** What movement asks of a joint's sealant, `0.6 mm: 80 %` of what its class takes; `fillet only` where it has no width to take. */
 export function movementUse({ moves, filler }: Pick<Joint, 'moves' | 'filler'>): string {
   if (filler === 'caulk') return 'dry';
   if (moves === null) return 'fillet only';
   const [least, most] = [moves.least, moves.most].map((mm) => mm.toFixed(1));
   const range = least === most ? most : `${least} to ${most}`;
-  return `${range} mm, ${Math.round(100 * moves.used)} % of what it takes${moves.used > 1 ? ': too much' : ''}`;
+  return `${range} mm: ${Math.round(100 * moves.used)} %${moves.used > 1 ? ', too much' : ''}`;
 }
 
 /** By what movement is reckoned, in one sentence. */

@@ -34,11 +34,15 @@ export function unfoldingWords(
     weight: within ? 'good' : 'warn',
     head,
     more: within
-      ? `The ${wall} is near enough to one that a flat sheet can be rolled onto: over the sheet’s length that is at most ${formatTiny(change, job)}, less than the straight cuts keep to (${text(job.fit.markTolerance)}).`
+      ? `The ${wall} is near enough to one that a flat sheet can be rolled onto: over the sheet’s length that is ${formatTiny(change, job)}, less than the straight cuts keep to (${text(job.fit.markTolerance)}).`
       : `The ${wall} is curved both ways, so no flat sheet lies on it without stretching: over its length by up to ${text(change)}, more than the straight cuts keep to (${text(job.fit.markTolerance)}). A stiff sheet will stand off instead: leave that much at the edges, scribe on the dry fit, or bring the wall nearer to flat.`,
   };
 }
 
 /** Below what a rule tells a length is given in hundredths of a millimetre. */
 const formatTiny = (mm: number, { display }: Pick<Job, 'display'>): string =>
-  mm < 0.2 ? `${mm.toFixed(2)} mm` : formatLength(mm, { unit: display, denominator: 32 });
+  mm < 0.01
+    ? 'under 0.01 mm'
+    : mm < 0.2
+      ? `at most ${mm.toFixed(2)} mm`
+      : `at most ${formatLength(mm, { unit: display, denominator: 32 })}`;

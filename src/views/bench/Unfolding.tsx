@@ -20,27 +20,30 @@ export function Unfolding({ panel, job }: { panel: Panel; job: Job }) {
         </p>
         <p>{more}</p>
       </Callout>
-      <figure className={map.figure}>
-        <table className={map.map} aria-label="Strain left in the sheet, millionths, as seen from the room">
-          <tbody>
-            {rows.map((row, i) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: always the same rows in the same order
-              <tr key={i}>
-                {row.map((value, k) => (
-                  // biome-ignore lint/suspicious/noArrayIndexKey: always the same places in the same order
-                  <td key={k} style={{ '--share': `${Math.round((60 * value) / strain)}%` } as CSSProperties}>
-                    {Math.round(value * 1e6)}
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-        <figcaption className={styles.about}>
-          Strain in millionths (thousandths of a mm for each metre), place by place as seen from the room; darker is
-          more, the most is {strainText(strain)}.
-        </figcaption>
-      </figure>
+      <details className={styles.more} open={weight === 'warn'}>
+        <summary>Where it is left</summary>
+        <figure className={map.figure}>
+          <table className={map.map} aria-label="Strain left in the sheet, millionths, as seen from the room">
+            <tbody>
+              {rows.map((row, i) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: always the same rows in the same order
+                <tr key={i}>
+                  {row.map((value, k) => (
+                    // biome-ignore lint/suspicious/noArrayIndexKey: always the same places in the same order
+                    <td key={k} style={{ '--share': `${Math.round((60 * value) / strain)}%` } as CSSProperties}>
+                      {Math.round(value * 1e6)}
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <figcaption className={styles.about}>
+            Strain in millionths (thousandths of a mm for each metre), place by place as seen from the room; darker is
+            more, the most is {strainText(strain)}.
+          </figcaption>
+        </figure>
+      </details>
     </Card>
   );
 }

@@ -24,18 +24,18 @@ export function Joints({ job, result }: { job: Job; result: Result }) {
         be tooled before it skins over.
       </p>
       <p className={styles.about}>
-        Movement: with {movementBasis(job)}. Each joint is taken to give for the whole sheet beside it, at its narrowest
-        place; over 100 % its sealant tears sooner or later.
+        Movement: with {movementBasis(job)}. Each joint is taken to give for the whole sheet beside it: how far, and how
+        much of what the sealant’s class takes that is at its narrowest place. Over 100 % it tears sooner or later.
       </p>
       <FigureView figure={jointFigure(result, typeSize(result))} />
-      <table className={styles.table}>
+      <table className={styles.table} data-wraps>
         <thead>
           <tr>
             <th scope="col">Joint</th>
             <th scope="col">Closed with</th>
             <th scope="col">Length</th>
             <th scope="col">Width</th>
-            <th scope="col">Moves, of its sealant’s class</th>
+            <th scope="col">Moves: of its class</th>
             <th scope="col">Volume</th>
             <th scope="col">Run</th>
           </tr>

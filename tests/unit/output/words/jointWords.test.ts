@@ -1,6 +1,13 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { MaterialLine } from '../../../../src/core';
-import { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong } from '../../../../src/output';
+import {
+  cartridgeName,
+  cartridgeWords,
+  jointRuns,
+  jointWidthAlong,
+  movementBasis,
+  movementUse,
+} from '../../../../src/output';
 
 const mm = { display: 'mm' } as const;
 const inches = { display: 'in' } as const;
@@ -49,4 +56,23 @@ it('counts cartridges in words', () => {
     'Sealant: 501 mL, 2 cartridges of 10.1 oz.',
   );
   expect(cartridgeWords({ ...line, packs: { size: 600, count: 1, leftOver: 99 } })).toContain('1 cartridge of 600 mL.');
+});
+
+describe('movement', () => {
+  const moves = { least: 0.24, most: 0.31, width: 2.3, share: 0.135, used: 0.54 };
+  it('tells how far and how much of the class', () => {
+    expect(movementUse({ filler: 'sealant', moves })).toBe('0.2 to 0.3 mm: 54 %');
+    expect(movementUse({ filler: 'sealant', moves: { ...moves, least: 0.31, used: 1.2 } })).toBe(
+      '0.3 mm: 120 %, too much',
+    );
+    expect(movementUse({ filler: 'sealant', moves: null })).toBe('fillet only');
+    expect(movementUse({ filler: 'caulk', moves: null })).toBe('dry');
+  });
+  it('names what it is reckoned by, ranges in order', () => {
+    const movement = { expansion: 75, expansionMost: 68, swelling: 0, humidity: 20, swing: 15, capability: 0.125 };
+    const words = movementBasis({ supplies: { movement } as never });
+    expect(words).toContain('68 to 75 × 10⁻⁶ per °C and 0 × 10⁻⁶ per %');
+    expect(words).toContain('15 °C and 20 % of change');
+    expect(words).toContain('12.5 % of its width (class 12.5)');
+  });
 });
