@@ -63,7 +63,9 @@ const withWords: fc.Arbitrary<Job> = fc.array(hostile, { minLength: 1, maxLength
 
 const xml = new XMLParser({ ignoreAttributes: false, parseTagValue: false, processEntities: true });
 const allowed = new Set(
-  'svg title desc defs pattern clipPath g polygon polyline path text circle line tspan style rect ?xml #text'.split(' '),
+  'svg title desc defs pattern clipPath g polygon polyline path text circle line tspan style rect ?xml #text'.split(
+    ' ',
+  ),
 );
 
 function plainSvg(svg: string): void {
