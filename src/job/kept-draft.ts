@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { jobSchema } from '../core';
 import type { Draft } from './draft';
+import { isFieldKey } from './path';
 import { usable } from './usable';
 
 const item = z.looseObject({ id: z.string(), kind: z.string() });
@@ -8,7 +9,10 @@ const stud = z.looseObject({ id: z.string(), wall: z.string() });
 const kept = z.object({
   id: z.string(),
   job: z.looseObject({ readings: z.array(item), fixtures: z.array(item), studs: z.array(stud).default([]) }),
-  typed: z.record(z.string(), z.string()),
+  // A text that belongs to no field is none that can be shown.
+  typed: z
+    .record(z.string(), z.string())
+    .transform((typed) => Object.fromEntries(Object.entries(typed).filter(([key]) => isFieldKey(key)))),
 });
 
 /** A draft read back from storage; null where it is not one that this version understands. */

@@ -9,6 +9,16 @@ export const fieldKey = (path: FieldPath): string => JSON.stringify(path);
 
 export const pathOfKey = (key: string): FieldPath => JSON.parse(key) as FieldPath;
 
+/** Whether a key that was read from storage or a file names a field. */
+export function isFieldKey(key: string): boolean {
+  try {
+    const path: unknown = JSON.parse(key);
+    return Array.isArray(path) && path.length > 0 && path.every((part) => ['string', 'number'].includes(typeof part));
+  } catch {
+    return false;
+  }
+}
+
 export const startsWith = (path: FieldPath, start: FieldPath): boolean => start.every((part, i) => path[i] === part);
 
 type Container = Record<string | number, unknown>;

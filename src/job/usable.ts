@@ -56,7 +56,9 @@ function faultsOf(
   const seen = new Set(unread.map(({ path }) => path));
   const invalid = parsed.error.issues
     .map((issue) => ({
-      path: issue.path.slice(1).map(String).join('/'),
+      path: [...issue.path.slice(1), ...(issue.code === 'unrecognized_keys' ? issue.keys.slice(0, 1) : [])]
+        .map(String)
+        .join('/'),
       message: issue.code === 'invalid_type' ? 'needs a value' : issue.message,
     }))
     .filter(({ path }) => !seen.has(path));

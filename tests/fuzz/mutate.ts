@@ -11,7 +11,7 @@ const hostile: fc.Arbitrary<unknown> = fc.oneof(
   fc.constantFrom('left', 'right', 'back', 'panel', 'wall', 'plumb', 'span', 'tub'),
   fc.string({ maxLength: 12, unit: 'binary' }),
   fc.constant('x').map((letter) => letter.repeat(5000)),
-  fc.integer({ min: 1, max: 3000 }).map((depth) => nested(depth)),
+  fc.integer({ min: 1, max: 200 }).map((depth) => nested(depth)),
 );
 
 function nested(depth: number): unknown {

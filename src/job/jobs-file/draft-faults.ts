@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Fault, jobSchema, parseJob } from '../../core';
-import { pathOfKey } from '../path';
+import { isFieldKey } from '../path';
 import { limits } from './limits';
 
 const shape = z.strictObject({
@@ -21,7 +21,9 @@ export function draftFaults(value: unknown): Fault[] {
   const texts =
     keys.length > limits.typed
       ? [{ path: 'typed', message: `holds more than ${limits.typed} texts` }]
-      : keys.filter((key) => !isPath(key)).map((key) => ({ path: `typed.${key}`, message: 'does not name a field' }));
+      : keys
+          .filter((key) => !isFieldKey(key))
+          .map((key) => ({ path: `typed.${key}`, message: 'does not name a field' }));
   const sections = parseJob({ ...job, readings: [], fixtures: [] });
   return [
     ...texts,
@@ -65,12 +67,3 @@ function isUnfinished(issue: z.core.$ZodIssue, items: unknown): boolean {
 
 const at = (root: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce((value, key) => (value as Record<PropertyKey, unknown> | null | undefined)?.[key], root);
-
-function isPath(key: string): boolean {
-  try {
-    const path = pathOfKey(key) as unknown;
-    return Array.isArray(path) && path.length > 0 && path.every((part) => ['string', 'number'].includes(typeof part));
-  } catch {
-    return false;
-  }
-}

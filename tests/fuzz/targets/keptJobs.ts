@@ -81,7 +81,9 @@ export const keptJobTargets = [
       if (draft === null) return;
       const made = usable(draft);
       must(made.ok, 'taken up, yet no job can be made of it');
-      for (const { faults } of made.setAside) tell(faults);
+      // What is set aside is named by its list and id; a path within it is there where the fault has one.
+      for (const { id, faults } of made.setAside)
+        tell(faults.map((fault) => ({ ...fault, path: `${id}/${fault.path}` })));
       const items = made.job.readings.length + made.setAside.filter(({ list }) => list === 'readings').length;
       must(items === draft.job.readings.length, 'a reading is neither used nor set aside');
     },
