@@ -62,7 +62,7 @@ test('every wet joint is judged by its movement, and one that moves too far is a
 }) => {
   const watched = watch(page, baseURL ?? '');
   await openApp(page, '#van/materials');
-  const joints = page.getByRole('region', { name: 'Joints' });
+  const joints = page.getByRole('region', { name: 'Joints', exact: true });
   const rim = joints.getByRole('row').filter({ hasText: 'Rim under the back panel' });
   await expect(rim).toContainText(/\d\.\d mm: \d+ %/);
   await expect(page.getByText(/moves by more than its sealant/)).toHaveCount(0);
