@@ -61,7 +61,7 @@ describe('importFaults', () => {
     (name) => {
       const text = `import '${name}';`;
       expect(faultsWith('src/core/solve.ts', text)).toEqual([
-        'src/core/solve.ts:1 src/core stands on jstat, ml-matrix, zod alone',
+        'src/core/solve.ts:1 src/core stands on ml-matrix, zod alone',
       ]);
       expect(faultsWith('src/job/index.ts', text)).toEqual([]);
     },
