@@ -47,7 +47,7 @@ export function solve(job: Job): Result {
     bedReport(alcove, adjustment.covariance, job, seating, panels[name], bought.materials.adhesive[name]);
   const bedding = { back: bedOf('back'), left: bedOf('left'), right: bedOf('right') };
   for (const name of ['back', 'left', 'right'] as const) problems.push(...bedProblems(name, bedding[name], job));
-  const carried = gettingIn(alcove, adjustment.covariance, job, panels);
+  const carried = gettingIn(alcove, adjustment.covariance, job, panels, seating.edges);
   problems.push(...carried.problems);
   const report = adjustmentReport(adjustment, job);
   return {

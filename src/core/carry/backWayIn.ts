@@ -22,12 +22,13 @@ const BOWED_ROOM = 1;
 /** How the back panel, cut to the back wall, gets past the side walls, over the rim and under what hangs over it. */
 export function backWayIn(
   alcove: Alcove,
+  seats: Alcove,
   covariance: Matrix,
   job: Job,
   panel: Panel,
 ): { way: WayIn; problems: Problem[] } {
-  const levels = levelSections(alcove, job, panel);
-  const plumbs = plumbSections(alcove, job, panel);
+  const levels = levelSections(alcove, seats, job, panel);
+  const plumbs = plumbSections(alcove, seats, job, panel);
   const ends = levels.flatMap(({ low, high }) => [low!.end, high!.end]);
   const front = Math.max(frontOf(alcove), job.rim.width, ...ends);
   const reach = Math.max(front - Math.min(...levels.map(({ back }) => back)), 1);
@@ -84,7 +85,7 @@ export function backWayIn(
     };
   }
   const left = Math.min(Math.max(home, 0), BOWED_ROOM);
-  const bow = bowFor(panel, sizeOf(panel), 2 * (left - (straight.clearance ?? 0)));
+  const bow = bowFor(job.bedding, panel, sizeOf(panel), 2 * (left - (straight.clearance ?? 0)));
   if (bow && bow.strain <= bow.limit && home >= 0) {
     const words = { start: 'bowed, out in front', in: 'both edges in their corners', home: 'pressed flat' };
     const poses = posesOf(across.stations, pivotOf(levels, 'low'), level(words, bow));

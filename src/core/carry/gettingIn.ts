@@ -10,17 +10,19 @@ import { sideWayIn } from './sideWayIn';
 /**
  * How every sheet and panel gets to the alcove, and every panel, in the order of setting (back, dry side, wet wall), to
  * its wall; and which cannot.
+ * @param seats the alcove with its walls where the panels' backs stand, the even bed taken off
  */
 export function gettingIn(
   alcove: Alcove,
   covariance: Matrix,
   job: Job,
   panels: Record<PanelName, Panel>,
+  seats: Alcove = alcove,
 ): { gettingIn: GettingIn; problems: Problem[] } {
   const last = job.fit.wetWall === 'left' ? 'left' : 'right';
   const set = (side: 'left' | 'right') =>
-    sideWayIn(alcove, covariance, job, panels[side], side, side === last ? job.fit.bed + job.fit.thickness : 0);
-  const [back, left, right] = [backWayIn(alcove, covariance, job, panels.back), set('left'), set('right')];
+    sideWayIn(alcove, seats, covariance, job, panels[side], side, side === last ? job.fit.bed + job.fit.thickness : 0);
+  const [back, left, right] = [backWayIn(alcove, seats, covariance, job, panels.back), set('left'), set('right')];
   const { carried, problems } = carriedSheets(job, panels);
   return {
     gettingIn: { panels: { back: back.way, left: left.way, right: right.way }, carried },

@@ -13,11 +13,14 @@ const HEADER_DEPTH = 115;
 /** A ceiling that is not given is taken this high, mm. */
 const OUT_OF_REACH = 100_000;
 
-/** Level sections of the alcove and the back panel: across is x, depth is z. */
-export function levelSections(alcove: Alcove, { fit }: Job, panel: Panel): Section[] {
+/**
+ * Level sections of the alcove and the back panel: across is x, depth is z.
+ * @param seats the alcove with its walls where the panels' backs stand, the even bed taken off
+ */
+export function levelSections(alcove: Alcove, seats: Alcove, { fit }: Job, panel: Panel): Section[] {
   return placesIn(panel, 1, LEVELS).map((height): Section => {
     const sheet = endsAt(panel, 1, height);
-    const back = alcove.back.value((sheet.from + sheet.to) / 2, height) + fit.bed;
+    const back = seats.back.value((sheet.from + sheet.to) / 2, height) + fit.bed;
     const wall = (side: Side) => {
       const end = alcove.front[side].value(0, height);
       return profileOf((z) => alcove[side].value(z, height), Math.min(back, end) - 1, end);
@@ -27,12 +30,17 @@ export function levelSections(alcove: Alcove, { fit }: Job, panel: Panel): Secti
 }
 
 /** Plumb sections of the alcove and the back panel, from the rim to what hangs over it: across is y, depth is z. */
-export function plumbSections(alcove: Alcove, { fit, rim, carrying, levelAboveFloor }: Job, panel: Panel): Section[] {
+export function plumbSections(
+  alcove: Alcove,
+  seats: Alcove,
+  { fit, rim, carrying, levelAboveFloor }: Job,
+  panel: Panel,
+): Section[] {
   const front = frontOf(alcove);
   const over = overheadOf(carrying);
   return placesIn(panel, 0, STATIONS).map((x): Section => {
     const sheet = endsAt(panel, 0, x);
-    const back = alcove.back.value(x, (sheet.from + sheet.to) / 2) + fit.bed;
+    const back = seats.back.value(x, (sheet.from + sheet.to) / 2) + fit.bed;
     return {
       at: x,
       sheet,
@@ -55,13 +63,19 @@ export function plumbSections(alcove: Alcove, { fit, rim, carrying, levelAboveFl
  * towards the room. The panel is taken as plumb, and its wall's lean left out: it moves what is over it by less than
  * thickness times lean.
  */
-export function sideSections(alcove: Alcove, { fit, rim, carrying }: Job, panel: Panel, side: Side): Section[] {
+export function sideSections(
+  alcove: Alcove,
+  seats: Alcove,
+  { fit, rim, carrying }: Job,
+  panel: Panel,
+  side: Side,
+): Section[] {
   const inward = towardsRoom(side);
   const over = overheadOf(carrying);
   return placesIn(panel, 0, STATIONS).map((z): Section => {
     const sheet = endsAt(panel, 0, z);
     const middle = (sheet.from + sheet.to) / 2;
-    const back = inward * alcove[side].value(z, middle) + fit.bed;
+    const back = inward * seats[side].value(z, middle) + fit.bed;
     const halfway = (inward * (alcove.left.value(z, middle) + alcove.right.value(z, middle))) / 2;
     const to = Math.max(halfway, back + 1);
     const rise = contourRise(rim, constant(z)).value;

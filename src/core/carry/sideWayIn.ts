@@ -24,6 +24,7 @@ const PLACES = 8;
  */
 export function sideWayIn(
   alcove: Alcove,
+  seats: Alcove,
   covariance: Matrix,
   job: Job,
   panel: Panel,
@@ -31,7 +32,7 @@ export function sideWayIn(
   beside: number,
 ): { way: WayIn; problems: Problem[] } {
   const inward = towardsRoom(side);
-  const sections = sideSections(alcove, job, panel, side);
+  const sections = sideSections(alcove, seats, job, panel, side);
   const { low } = sections[0]!;
   const across = low!.step * (low!.values.length - 1);
   const of = (way: Sweep): Clearance =>
@@ -58,7 +59,7 @@ export function sideWayIn(
       home: tilt ? 'tipped up against the wall' : 'in its place',
     },
   };
-  const out = outward(alcove, job, panel, side, across);
+  const out = outward(seats, job, panel, side, across);
   const within = posesOf(chosen.stations, pivotOf(sections, tilt?.first ?? 'low'), laid)
     .slice(1)
     .map((pose, k, every): Pose => {
@@ -114,7 +115,7 @@ function underHeader(
 }
 
 /** How far out the panel is kept until it is at its wall, so that its back edge clears the back panel's face, mm. */
-function outward(alcove: Alcove, { fit }: Job, panel: Panel, side: Side, across: number): number {
+function outward(seats: Alcove, { fit }: Job, panel: Panel, side: Side, across: number): number {
   const inward = towardsRoom(side);
   const face = 2 * fit.bed + panel.thickness - fit.bed;
   const { height } = sizeOf(panel);
@@ -123,10 +124,10 @@ function outward(alcove: Alcove, { fit }: Job, panel: Panel, side: Side, across:
   for (let j = 1; j < PLACES; j++) {
     const v = bottom + (height * j) / PLACES;
     const { from } = endsAt(panel, 1, v);
-    const start = alcove[side].value(from, v);
+    const start = seats[side].value(from, v);
     for (let k = 0; k <= PLACES; k++) {
       const x = start + (inward * across * k) / PLACES;
-      most = Math.max(most, alcove.back.value(x, v) + face - from);
+      most = Math.max(most, seats.back.value(x, v) + face - from);
     }
   }
   return most;

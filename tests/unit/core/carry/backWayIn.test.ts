@@ -78,6 +78,12 @@ describe('the back panel', () => {
     expect(bow!.sagitta).toBeGreaterThan(100);
     expect(thin.problems).toEqual([]);
 
+    const { strain } = bow!;
+    const stated = waysIn(bellied, { fit: { thickness: 1 }, bedding: { strainLimit: (0.9 * strain) / 100 } });
+    expect(stated.gettingIn.panels.back.way).toBe('blocked');
+    const stiffer = waysIn(bellied, { fit: { thickness: 1 }, bedding: { modulusAcross: 6000 } });
+    expect(stiffer.gettingIn.panels.back.bow!.force / bow!.force).toBeCloseTo(2, 9);
+
     const thick = waysIn(bellied, { fit: { thickness: 12 } });
     expect(thick.gettingIn.panels.back.way).toBe('blocked');
     expect(thick.problems).toEqual([
