@@ -73,7 +73,7 @@ test('every wet joint is judged by its movement, and one that moves too far is a
   await expect(joints).toContainText('grows 30 to 75 × 10⁻⁶ per °C');
   await expect(page.getByText(/moves by more than its sealant/).first()).toBeVisible();
 
-  await page.getByLabel('Sealant moves, share of width').fill('1');
+  await page.getByLabel('Sealant moves, of its width').fill('100');
   await page.keyboard.press('Tab');
   await expect(page.getByText(/moves by more than its sealant/)).toHaveCount(0);
   expect(watched.errors).toEqual([]);
