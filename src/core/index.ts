@@ -81,6 +81,7 @@ export {
   type PanelName,
   type Point,
   type Problem,
+  settingOrder,
   type Unfolding,
 } from './panel';
 export {
@@ -131,6 +132,7 @@ export {
   LABEL_NAMES,
   type LabelName,
   moved,
+  movePoints,
   type NotSegmented,
   type PointCloud,
   pointCount,

@@ -1,22 +1,14 @@
 import { expose, transfer } from 'comlink';
 import {
   condenseScan,
+  movePoints,
   type RigidFrame,
   type ScanCells,
   type SegmentOptions,
   type SegmentQuality,
   segmentScan,
 } from '../core';
-import {
-  inJobFrame,
-  type RawScan,
-  readScan,
-  type ScanRead,
-  type ScanUnit,
-  type TableLayout,
-  toCloud,
-  type Up,
-} from '../scan';
+import { type RawScan, readScan, type ScanRead, type ScanUnit, type TableLayout, toCloud, type Up } from '../scan';
 
 type Tell = (share: number) => void;
 
@@ -58,7 +50,8 @@ const scans = {
     const found = segmentScan(cloud, { ...options, onProgress: seldom(tell) });
     if ('reason' in found) return { ok: false, reason: found.reason };
     const { labels, quality } = found;
-    const { positions } = inJobFrame(cloud, found.frame);
+    const { positions } = cloud;
+    movePoints(found.frame, positions, positions);
     return transfer({ ok: true as const, positions, labels, quality }, [positions.buffer, labels.buffer]);
   },
 

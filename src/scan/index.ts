@@ -1,6 +1,5 @@
 export type { ReadingWatch, ScanFile } from './bytes';
 export { type Extent, extentOf, guessUnit, guessUp, type ScanUnit, sizeOf, unitMillimetres } from './guess';
-export { inJobFrame } from './in-job-frame';
 export { fewestPoints, type ScanLimits, scanLimits } from './limits';
 export {
   type Cluster,

@@ -79,7 +79,7 @@ export class ThinningGrid {
   }
 }
 
-/** A thousandth of the largest extent: finer than a wall's shape, coarser than single precision. */
+/** A four-thousandth of the largest extent: finer than a wall's shape, coarser than single precision. */
 function firstEdge(positions: Float32Array, count: number): number {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let i = 0; i < 3 * count; i++) {

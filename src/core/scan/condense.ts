@@ -1,15 +1,15 @@
 import type { Scan, ScanGrid } from '../job-file';
+import { SURFACE_NAMES, type SurfaceName } from './axes';
 import { type CellCounts, cellCounts } from './cellCounts';
 import { type PointCloud, pointCount } from './cloud';
 import { type Field, fieldAt, median, type RobustField } from './field';
 import { frontEdges } from './frontEdges';
 import { BINS, binOf, crowdedMean, type RobustMean, robustMean } from './histogram';
-import { labelledFields, SURFACE_NAMES } from './labelled';
+import { labelledFields } from './labelled';
 import { RUN } from './labelPoints';
 import { LABEL } from './labels';
 import type { RigidFrame } from './rigidFrame';
 import { withoutEdges, withoutStrays } from './strays';
-import type { SurfaceName } from './surfaces';
 
 /** What the adjustment takes from a scan: the part of a `scan` reading that comes from its points. */
 export type ScanCells = Pick<Scan, 'points' | 'surfaces' | 'front'>;
@@ -111,15 +111,15 @@ function countPoints(
     const x = r[0]! * px + r[1]! * py + r[2]! * pz + tx;
     const y = r[3]! * px + r[4]! * py + r[5]! * pz + ty;
     const z = r[6]! * px + r[7]! * py + r[8]! * pz + tz;
-    if (name !== 'back' && b !== undefined && z - at(b, x, y) < CLEAR) continue;
-    if (name !== 'left' && l !== undefined && x - at(l, z, y) < CLEAR) continue;
-    if (name !== 'right' && ri !== undefined && at(ri, z, y) - x < CLEAR) continue;
-    if (name !== 'rim' && m !== undefined && y - at(m, x, z) < CLEAR) continue;
+    if (name !== 'back' && b !== undefined && z - fieldAt(b, x, y) < CLEAR) continue;
+    if (name !== 'left' && l !== undefined && x - fieldAt(l, z, y) < CLEAR) continue;
+    if (name !== 'right' && ri !== undefined && fieldAt(ri, z, y) - x < CLEAR) continue;
+    if (name !== 'rim' && m !== undefined && y - fieldAt(m, x, z) < CLEAR) continue;
     const [s, t, h] = name === 'back' ? [x, y, z] : name === 'rim' ? [x, z, y] : [z, y, x];
     const column = Math.floor((s - grid.from[0]) / grid.size);
     const row = Math.floor((t - grid.from[1]) / grid.size);
     if (column < 0 || row < 0 || column >= grid.columns || row >= grid.rows) continue;
-    const off = h - at((name === 'back' ? b : name === 'left' ? l : name === 'right' ? ri : m)!, s, t);
+    const off = h - fieldAt((name === 'back' ? b : name === 'left' ? l : name === 'right' ? ri : m)!, s, t);
     const bin = binOf(off);
     if (bin < 0) continue;
     const k = (row * grid.columns + column) * BINS + bin;
@@ -127,12 +127,6 @@ function countPoints(
     grid.sums[k]! += off;
   }
 }
-
-const at = (c: Field, a: number, b: number): number => {
-  const u = a * 1e-3;
-  const v = b * 1e-3;
-  return 1e3 * (c[0]! + u * (c[1]! + c[3]! * v + c[4]! * u) + v * (c[2]! + c[5]! * v));
-};
 
 /** Whether a place on the rim lies at a wall or behind it. */
 function besideWall({ back, left, right, rim }: Fields, x: number, z: number): boolean {

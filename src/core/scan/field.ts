@@ -4,8 +4,9 @@ import { Matrix, solve } from 'ml-matrix';
 export type Field = Float64Array;
 
 export const fieldAt = (c: Field, a: number, b: number): number => {
-  const [u, v] = [a * 1e-3, b * 1e-3];
-  return 1e3 * (c[0]! + c[1]! * u + c[2]! * v + c[3]! * u * v + c[4]! * u * u + c[5]! * v * v);
+  const u = a * 1e-3;
+  const v = b * 1e-3;
+  return 1e3 * (c[0]! + u * (c[1]! + c[3]! * v + c[4]! * u) + v * (c[2]! + c[5]! * v));
 };
 
 /** ∂h/∂a and ∂h/∂b */

@@ -1,9 +1,9 @@
 import type { Scan } from '../job-file';
+import type { SurfaceName } from './axes';
 import { type PointCloud, pointCount } from './cloud';
 import { fieldAt, median, type RobustField, robustField } from './field';
 import { LABEL } from './labels';
 import { moved, type RigidFrame } from './rigidFrame';
-import type { SurfaceName } from './surfaces';
 
 /** Heights are taken together over this much, mm. */
 const STRETCH = 80;

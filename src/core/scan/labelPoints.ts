@@ -1,8 +1,8 @@
 import type { PointCloud } from './cloud';
-import type { Field } from './field';
+import { fieldAt } from './field';
 import { LABEL } from './labels';
 import type { Flank } from './opening';
-import type { RigidFrame } from './rigidFrame';
+import type { RigidFrame, Rows } from './rigidFrame';
 import type { Surfaces } from './surfaces';
 
 /** What stands in the scan, in the job's frame. */
@@ -30,17 +30,7 @@ export function labelPoints(
   to: number,
 ): void {
   const { positions } = cloud;
-  const [r0, r1, r2, r3, r4, r5, r6, r7, r8] = r as number[] as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  const [r0, r1, r2, r3, r4, r5, r6, r7, r8] = r as unknown as Rows;
   const [tx, ty, tz] = t;
   const { back, left, right, rim, floor, ceiling, flank, depth } = found;
   const [reachBack, reachLeft, reachRight] = [reach(back.noise), reach(left.noise), reach(right.noise)];
@@ -67,13 +57,13 @@ export function labelPoints(
       labels[i] = LABEL.unknown;
       continue;
     }
-    const fromLeft = x - value(l, z, y);
-    const fromRight = value(ri, z, y) - x;
+    const fromLeft = x - fieldAt(l, z, y);
+    const fromRight = fieldAt(ri, z, y) - x;
     const side = fromLeft < fromRight ? 'left' : 'right';
     const fromSide = side === 'left' ? fromLeft : fromRight;
     const reachSide = side === 'left' ? reachLeft : reachRight;
     const beside = flank[side];
-    const front = beside === null ? depth + 15 : value(beside.field, x, y);
+    const front = beside === null ? depth + 15 : fieldAt(beside.field, x, y);
     if (fromSide < -8 && beside !== null && Math.abs(z - front) < 15) {
       labels[i] = LABEL.front;
       continue;
@@ -82,8 +72,8 @@ export function labelPoints(
       labels[i] = LABEL.unknown;
       continue;
     }
-    const fromBack = z - value(b, x, y);
-    const aboveRim = m === null ? 1e9 : y - value(m, x, z);
+    const fromBack = z - fieldAt(b, x, y);
+    const aboveRim = m === null ? 1e9 : y - fieldAt(m, x, z);
     if (fromBack < -reachBack || (aboveRim < -reachRim && m !== null)) {
       labels[i] = LABEL.unknown;
       continue;
@@ -105,9 +95,3 @@ export function labelPoints(
     labels[i] = label;
   }
 }
-
-const value = (c: Field, a: number, b: number): number => {
-  const u = a * 1e-3;
-  const v = b * 1e-3;
-  return 1e3 * (c[0]! + u * (c[1]! + c[3]! * v + c[4]! * u) + v * (c[2]! + c[5]! * v));
-};

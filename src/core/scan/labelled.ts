@@ -1,17 +1,15 @@
+import { AXES, SURFACE_NAMES, type SurfaceName } from './axes';
 import { type PointCloud, pointCount } from './cloud';
 import { consensusPlane } from './consensus';
 import { type RobustField, robustField } from './field';
 import { LABEL } from './labels';
 import { moved, type RigidFrame } from './rigidFrame';
 import { lehmer } from './sample';
-import { AXES, type SurfaceName } from './surfaces';
 
 /** Points of a label that its first shape is taken from. */
 const MOST = 12_000;
 const FOR_CONSENSUS = 1500;
 const LEAST = 60;
-
-export const SURFACE_NAMES = ['back', 'left', 'right', 'rim'] as const satisfies readonly SurfaceName[];
 
 /** A robust quadratic shape for each surface that has points of its label; labels may have been mended by hand. */
 export function labelledFields(

@@ -1,3 +1,4 @@
+import { crowdsOf } from './crowds';
 import type { Facets } from './facets';
 import { fieldAt, type RobustField, robustField } from './field';
 import type { WallLabel } from './surfaces';
@@ -130,12 +131,11 @@ function middleHeight({ count, middles, normals }: Facets): number {
 
 /** The height at which most of these lie within 15 mm, or null where fewer than `least` do. */
 function crowdedHeight(heights: number[], least: number): number | null {
-  const counts = new Map<number, number>();
-  for (const y of heights) counts.set(Math.floor(y / STEP), (counts.get(Math.floor(y / STEP)) ?? 0) + 1);
+  const { steps, crowd } = crowdsOf(heights, STEP);
   let best: { count: number; k: number } = { count: 0, k: 0 };
-  for (const k of counts.keys()) {
-    const crowd = [-1, 0, 1].reduce((sum, d) => sum + (counts.get(k + d) ?? 0), 0);
-    if (crowd > best.count || (crowd === best.count && k < best.k)) best = { count: crowd, k };
+  for (const k of steps) {
+    const count = crowd(k);
+    if (count > best.count || (count === best.count && k < best.k)) best = { count, k };
   }
   if (best.count < least) return null;
   const near = heights.filter((y) => Math.abs(y - (best.k + 0.5) * STEP) < 1.5 * STEP);

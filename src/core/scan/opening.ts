@@ -1,3 +1,4 @@
+import { crowdsOf } from './crowds';
 import type { Facets } from './facets';
 import { fieldAt, type RobustField, robustField } from './field';
 
@@ -26,12 +27,8 @@ export function flankOf({ count, middles, normals }: Facets, side: RobustField, 
     y.push(py);
     z.push(pz);
   }
-  const counts = new Map<number, number>();
-  for (const each of z) counts.set(Math.floor(each / STEP), (counts.get(Math.floor(each / STEP)) ?? 0) + 1);
-  const crowd = (k: number): number => [-1, 0, 1].reduce((sum, d) => sum + (counts.get(k + d) ?? 0), 0);
-  const nearest = [...counts.keys()]
-    .sort((a, b) => a - b)
-    .find((k) => crowd(k) >= LEAST_FACETS && crowd(k) >= crowd(k + 1));
+  const { steps, crowd } = crowdsOf(z, STEP);
+  const nearest = steps.sort((a, b) => a - b).find((k) => crowd(k) >= LEAST_FACETS && crowd(k) >= crowd(k + 1));
   if (nearest === undefined) return null;
   const start = Float64Array.of((nearest + 0.5) * STEP * 1e-3, 0, 0, 0, 0, 0);
   return robustField(x, y, z, { start, within: [40, 25, 12, 10], bowSd: 3 });

@@ -1,5 +1,8 @@
 import type { Vec } from './vec';
 
+/** The nine numbers of a rotation, row after row. */
+export type Rows = readonly [number, number, number, number, number, number, number, number, number];
+
 /** A rigid motion q = R p + t from a cloud's positions into another frame, mm. */
 export interface RigidFrame {
   /** R, row after row */
@@ -16,6 +19,21 @@ export function frameAt(x: Vec, y: Vec, z: Vec, origin: Vec): RigidFrame {
 export function moved({ rotation, translation }: RigidFrame, p: Vec): Vec {
   const [x, y, z] = rotated(rotation, p);
   return [x + translation[0], y + translation[1], z + translation[2]];
+}
+
+/** Moves points, x, y, z after one another, into another array or in place. */
+export function movePoints(
+  { rotation, translation: [tx, ty, tz] }: RigidFrame,
+  from: Float32Array | Float64Array,
+  to: Float32Array | Float64Array,
+): void {
+  const [a, b, c, d, e, f, g, h, i] = rotation as unknown as Rows;
+  for (let at = 0; at < from.length; at += 3) {
+    const [x, y, z] = [from[at]!, from[at + 1]!, from[at + 2]!];
+    to[at] = a * x + b * y + c * z + tx;
+    to[at + 1] = d * x + e * y + f * z + ty;
+    to[at + 2] = g * x + h * y + i * z + tz;
+  }
 }
 
 /** The same frame with its origin moved to a point given in it. */

@@ -7,12 +7,12 @@ import { type Found, labelPoints, RUN } from './labelPoints';
 import { LABEL_NAMES } from './labels';
 import { levelsOf } from './levels';
 import { depthOf, flankOf } from './opening';
-import { frameAt, moved, type RigidFrame } from './rigidFrame';
+import { frameAt, moved, movePoints, type RigidFrame } from './rigidFrame';
 import { lehmer, sampleOf } from './sample';
 import type { NotSegmented, Segmented, SegmentOptions } from './segmented';
 import { sharpened, wallFields } from './surfaces';
 import { uprightDirection } from './upright';
-import { dot, plus, unit, type Vec } from './vec';
+import { cross, dot, plus, unit, type Vec } from './vec';
 
 /** A cloud with fewer points shows no alcove. */
 const LEAST_POINTS = 2000;
@@ -77,9 +77,8 @@ function frameOf(aligned: RigidFrame, { axis, into, back, sides }: WallBox): Rig
   const y = row(1);
   const z = plus([0, 0, 0], row(axis), into);
   const across = axis === 0 ? 2 : 0;
-  const x: Vec = [y[1] * z[2] - y[2] * z[1], y[2] * z[0] - y[0] * z[2], y[0] * z[1] - y[1] * z[0]];
   const origin = plus(plus([0, 0, 0], row(across), (sides[0] + sides[1]) / 2), row(axis), back);
-  return frameAt(x, y, z, origin);
+  return frameAt(cross(y, z), y, z, origin);
 }
 
 function locate(
@@ -96,7 +95,8 @@ function locate(
     const walls = wallFields(here, half, random);
     if (walls === null) return null;
     const depth = depthOf(here, [walls.left, walls.right]);
-    const points = movedSample(frame, sample);
+    const points = new Float64Array(sample.length);
+    movePoints(frame, sample, points);
     const levels = levelsOf(here, points, walls, depth);
     if (round === ROUNDS) {
       const flank = { left: flankOf(here, walls.left, -1), right: flankOf(here, walls.right, 1) };
@@ -124,17 +124,6 @@ function turned(frame: RigidFrame, yaw: number, origin: Vec): RigidFrame {
   );
   const [tx, ty, tz] = frame.translation;
   return { rotation, translation: moved(turn, [tx - origin[0], ty - origin[1], tz - origin[2]]) };
-}
-
-function movedSample({ rotation: r, translation: [tx, ty, tz] }: RigidFrame, sample: Float64Array): Float64Array {
-  const result = new Float64Array(sample.length);
-  for (let i = 0; i < sample.length; i += 3) {
-    const [x, y, z] = [sample[i]!, sample[i + 1]!, sample[i + 2]!];
-    result[i] = r[0]! * x + r[1]! * y + r[2]! * z + tx;
-    result[i + 1] = r[3]! * x + r[4]! * y + r[5]! * z + ty;
-    result[i + 2] = r[6]! * x + r[7]! * y + r[8]! * z + tz;
-  }
-  return result;
 }
 
 function sharpenedAll(sample: Float64Array, found: Found): Found {

@@ -1,17 +1,9 @@
+import { AXES, type SurfaceName } from './axes';
 import { consensusPlane } from './consensus';
 import type { Facets } from './facets';
 import { type Field, fieldAt, type RobustField, robustField } from './field';
 
 export type WallLabel = 'back' | 'left' | 'right';
-
-/** Coordinates of a surface: the field's two arguments and the field itself, as indices of x, y, z. */
-export const AXES = {
-  back: [0, 1, 2],
-  left: [2, 1, 0],
-  right: [2, 1, 0],
-  rim: [0, 2, 1],
-} as const;
-export type SurfaceName = keyof typeof AXES;
 
 /** Walls and rim as quadratic height fields in the wall frame, with the spread of the points about them. */
 export interface Surfaces {

@@ -1,8 +1,9 @@
 import type { AlcoveModel, Part } from '../alcove';
-import type { ScanSurface, Side } from '../job-file';
+import type { Side } from '../job-file';
+import { AXES, SURFACE_NAMES } from '../scan';
 import type { Surface } from '../surface';
 import { poseOf, type Triple } from './pose';
-import { SCAN_SURFACES, type ScanInUse, type ScanUnknown } from './scanInUse';
+import type { ScanInUse, ScanUnknown } from './scanInUse';
 
 /** One cell, or one height of a front edge, as an observation equation: `misfit` = `row`·δ + noise. */
 export interface CellEquation {
@@ -22,9 +23,6 @@ export interface SparseRow {
   index: Int32Array;
   value: Float64Array;
 }
-
-/** Coordinates of a surface: its field's two arguments and the field itself, as indices of x, y, z. */
-const AXES: Record<ScanSurface, Triple> = { back: [0, 1, 2], left: [2, 1, 0], right: [2, 1, 0], rim: [0, 2, 1] };
 
 /**
  * Calls `take` with the equation of every cell of a scan at the given values. A cell's place moves into the job's frame;
@@ -53,7 +51,7 @@ export function eachCellEquation(
     index: new Int32Array(most + unknowns.length),
     value: new Float64Array(most + unknowns.length),
   };
-  const entries = (part: Part, surface: Surface, place: Triple, [a, b, n]: Triple, moved: Triple): void => {
+  const entries = (part: Part, surface: Surface, place: Triple, [a, b, n]: Readonly<Triple>, moved: Triple): void => {
     row.length = 0;
     addShape(row, model, part, moved[a]!, moved[b]!);
     const [slopeA, slopeB] = surface.gradient(moved[a]!, moved[b]!);
@@ -63,7 +61,7 @@ export function eachCellEquation(
       push(row, first + k, slopeA * by[a]! + slopeB * by[b]! - by[n]! + off);
     });
   };
-  for (const part of SCAN_SURFACES) {
+  for (const part of SURFACE_NAMES) {
     const seen = cells[part];
     if (seen === undefined) continue;
     const axes = AXES[part];

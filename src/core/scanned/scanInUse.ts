@@ -1,5 +1,6 @@
 import type { Parameter } from '../alcove';
 import type { Job, Scan, ScanGrid, ScanSurface } from '../job-file';
+import { SURFACE_NAMES } from '../scan';
 
 /** Cells of a surface as arrays, in the scan's own frame: place, height of the field, standard deviation, mm. */
 export interface Cells {
@@ -32,8 +33,6 @@ export interface ScanInUse {
   unknowns: ScanUnknown[];
 }
 
-export const SCAN_SURFACES: readonly ScanSurface[] = ['back', 'left', 'right', 'rim'];
-
 /** How far a scan's frame may lie from the job's, 1 sigma: mm and radians. Wide: its cells tell better. */
 const ANYWHERE = 500;
 const ANY_YAW = 0.2;
@@ -49,7 +48,7 @@ export function scansInUse(job: Job): ScanInUse[] {
   let first = true;
   return job.scans.flatMap((scan, index): ScanInUse[] => {
     const cells: ScanInUse['cells'] = {};
-    for (const name of SCAN_SURFACES) {
+    for (const name of SURFACE_NAMES) {
       const grid = scan.surfaces[name];
       const listed = grid && cellsOf(grid);
       if (listed && listed.a.length > 0) cells[name] = listed;

@@ -1,4 +1,4 @@
-import { blocksOf, decimalAt, eachLine, type ReadingWatch, type ScanFile } from '../bytes';
+import { blocksOf, decimalAt, eachLine, type ReadingWatch, type ScanFile, startOfLine } from '../bytes';
 import { ScanFault } from '../fault';
 import type { ScanLimits } from '../limits';
 import { addMeshPoints } from '../mesh-points';
@@ -20,9 +20,7 @@ export async function readObj(file: ScanFile, watch: ReadingWatch, limits: ScanL
   let line = 0;
   const fault = (what: string, bytes: Uint8Array, from: number, to: number) =>
     new ScanFault(
-      `Line ${line.toLocaleString('en')} of ${file.name} is no ${what} ("${String.fromCharCode(
-        ...bytes.subarray(from, Math.min(to, from + 40)),
-      ).replace(/[^\x20-\x7e]/g, '?')}"). The file is damaged: save the scan again.`,
+      `Line ${line.toLocaleString('en')} of ${file.name} is no ${what} ("${startOfLine(bytes, from, to)}"). The file is damaged: save the scan again.`,
     );
   await eachLine(file, blocksOf(file, watch), (bytes, start, to) => {
     line++;

@@ -1,4 +1,4 @@
-import { blocksOf, decimalAt, eachLine, type ReadingWatch, type ScanFile } from '../bytes';
+import { blocksOf, decimalAt, eachLine, isEmptyLine, type ReadingWatch, type ScanFile, startOfLine } from '../bytes';
 import { ScanFault } from '../fault';
 import type { PlyElement, PlyHeader } from './header';
 import { ItemReader, type ItemTaker } from './item';
@@ -20,11 +20,11 @@ export async function readAscii(
   await eachLine(file, blocksOf(file, watch, { from: header.length }), (bytes, from, to) => {
     line++;
     if (!reader) return false;
-    if (isEmpty(bytes, from, to)) return undefined;
+    if (isEmptyLine(bytes, from, to)) return undefined;
     if (fault) throw fault;
     if (!readLine(reader, bytes, from, to)) {
       fault = new ScanFault(
-        `Line ${line.toLocaleString('en')} of ${file.name} is no item "${reader.element.name}" ("${textOf(bytes, from, to)}"). The file is damaged: save the scan again.`,
+        `Line ${line.toLocaleString('en')} of ${file.name} is no item "${reader.element.name}" ("${startOfLine(bytes, from, to)}"). The file is damaged: save the scan again.`,
       );
       return undefined;
     }
@@ -71,11 +71,3 @@ function readLine(reader: ItemReader, bytes: Uint8Array, from: number, to: numbe
   reader.done();
   return true;
 }
-
-function isEmpty(bytes: Uint8Array, from: number, to: number): boolean {
-  for (let i = from; i < to; i++) if (bytes[i]! > 32) return false;
-  return true;
-}
-
-const textOf = (bytes: Uint8Array, from: number, to: number): string =>
-  String.fromCharCode(...bytes.subarray(from, Math.min(to, from + 40))).replace(/[^\x20-\x7e]/g, '?');

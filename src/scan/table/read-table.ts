@@ -1,4 +1,4 @@
-import { blocksOf, bytesOf, eachLine, numbersIn, type ReadingWatch, type ScanFile } from '../bytes';
+import { blocksOf, bytesOf, eachLine, isEmptyLine, numbersIn, type ReadingWatch, type ScanFile } from '../bytes';
 import { ScanFault } from '../fault';
 import type { ScanLimits } from '../limits';
 import { PointStore } from '../point-store';
@@ -41,7 +41,7 @@ export async function readTable(
   let begun = false;
   await eachLine(file, blocksOf(file, watch), (bytes, from, to) => {
     line++;
-    if (to - from < shortestLine - 1 && isBare(bytes, from, to)) return;
+    if (to - from < shortestLine - 1 && isEmptyLine(bytes, from, to)) return;
     if (numbersIn(bytes, from, to, marks, layout.columns, out) && (out[0]! + out[1]! + out[2]!) * 0 === 0) {
       begun = true;
       store.add(out[0]!, out[1]!, out[2]!);
@@ -65,11 +65,6 @@ export async function readTable(
     unit: unitInNames(layout.names),
   });
 }
-
-const isBare = (bytes: Uint8Array, from: number, to: number): boolean => {
-  for (let i = from; i < to; i++) if (bytes[i]! > 32) return false;
-  return true;
-};
 
 function textOf({ name }: ScanFile, start: Uint8Array): string {
   if ((start[0] === 0xff && start[1] === 0xfe) || (start[0] === 0xfe && start[1] === 0xff)) {

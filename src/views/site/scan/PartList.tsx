@@ -1,4 +1,4 @@
-import { LABEL, type SegmentQuality } from '../../../core';
+import { LABEL, type SegmentQuality, Z_95 } from '../../../core';
 import { pointsLabelled } from '../../../scan';
 import { partColours } from '../../../scene';
 import { useLengths } from '../../parts';
@@ -15,7 +15,7 @@ export function PartList({ labels, quality }: Sorted) {
   const lengths = useLengths();
   const noiseOf = (part: string): string | null => {
     const noise = quality?.noise[part as keyof SegmentQuality['noise']];
-    return noise === undefined || noise === null ? null : `noise ±${lengths.fine(1.96 * noise)}`;
+    return noise === undefined || noise === null ? null : `noise ±${lengths.fine(Z_95 * noise)}`;
   };
   return (
     <ul className={styles.parts} aria-label="Parts of the scan">

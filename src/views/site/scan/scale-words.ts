@@ -1,3 +1,4 @@
+import { Z_95 } from '../../../core';
 import type { DraftReading } from '../../../job';
 
 /** Kinds that are lengths between surfaces, which a wrong scale would make too long or too short. */
@@ -7,7 +8,7 @@ const lengths: readonly DraftReading['kind'][] = ['tape-to-corner', 'span', 'dep
 export function scaleWords(readings: readonly Pick<DraftReading, 'kind' | 'off'>[], scaleSd: number): string {
   const count = readings.filter(({ kind, off }) => !off && lengths.includes(kind)).length;
   if (count === 0) {
-    return `No tape reading corrects its scale yet, which scanners get wrong by up to ±${(1.96 * scaleSd).toFixed(0)} mm per m: take one from wall to wall.`;
+    return `No tape reading corrects its scale yet, which scanners get wrong by up to ±${(Z_95 * scaleSd).toFixed(0)} mm per m: take one from wall to wall.`;
   }
   return count === 1
     ? 'One tape reading corrects its scale. A second would check the first.'

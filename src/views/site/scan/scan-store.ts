@@ -102,15 +102,16 @@ export const useScan = create<ScanState>()((set, get) => ({
 
   read: async (files, table = null) => {
     const before = get().stage;
+    const home = before.at === 'understood' ? before : choosing;
     const work = readInWorker(files, table, (share) => get().tell(share));
     get().work(`Reading ${files[0]!.name}`, () => {
       work.cancel();
-      get().back(before.at === 'understood' ? before : choosing);
+      get().back(home);
     });
     try {
       const read = await work.done;
       if (!read.ok) {
-        get().back(before.at === 'understood' ? before : choosing, read.message);
+        get().back(home, read.message);
         return;
       }
       const { scan } = read;
