@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import type { Job, JobInput, Panel, ReadBack, WallName } from '../../src/core';
 import { dryFitIn } from '../../src/core/dry-fit';
 import { fitPieces } from '../../src/core/fitPieces';
-import { fitPanel } from '../../src/core/panel';
-import { type Seating, seatFigures, seatPanels, signOf } from '../../src/core/seat';
+import { fitPanel, towardsRoom } from '../../src/core/panel';
+import { type Seating, seatFigures, seatPanels } from '../../src/core/seat';
 import { panelDxf, pieceDxf } from '../../src/output';
 import { panelDrawing, pieceDrawing } from '../../src/output/drawing';
 import { readTemplate } from '../../src/output/dryFit';
@@ -68,7 +68,7 @@ describe('panels cut to how their sheets sit', () => {
         const truth = plausibleAlcove(seed);
         const { job, seating, panels } = cutIn(truth, { ...chosen, bedding: bed });
         const stands = (wall: WallName, at: number, height: number): number =>
-          signOf(wall) * (seating.sits[wall].value(at, height) - wallAt(truth, wall, at, height));
+          towardsRoom(wall) * (seating.sits[wall].value(at, height) - wallAt(truth, wall, at, height));
         for (const name of PANELS) {
           const outline = trueOutline(truth, { ...job, stands }, name, 60);
           expect(outlineDistance(panels[name].outline, outline)).toBeLessThan(0.05);

@@ -5,8 +5,8 @@ import { constant, type Dual, scale, subtract } from '../dual';
 import { gridOver, type Region } from '../flatten';
 import type { Job } from '../job-file';
 import type { AdhesiveLayout } from '../materials';
-import type { Panel } from '../panel';
-import { bedAt, bedWith, bendingStrain, principalCurvature, type Seat, type Seating, signOf } from '../seat';
+import { type Panel, towardsRoom } from '../panel';
+import { bedAt, bedWith, bendingStrain, principalCurvature, type Seat, type Seating } from '../seat';
 import { contactsOf } from './contacts';
 import { patchesBeyond } from './patches';
 import type { BedReport, Convergence, PlaceOnBed } from './report';
@@ -34,7 +34,7 @@ export function bedReport(
   const bed = even ? () => job.fit.bed : bedAt(alcove, sits, job, name);
   const sdAt = (u: number, v: number): number => (even ? 0 : standardDeviation(exact(u, v), covariance));
   const map = mapOf(region, bed, sdAt);
-  const lean = leanOf(seat, signOf(name));
+  const lean = leanOf(seat, towardsRoom(name));
   return {
     how: seat.how,
     map,

@@ -4,8 +4,8 @@ import type { Alcove } from '../alcove';
 import { constant, scale, subtract } from '../dual';
 import type { Job, WallName } from '../job-file';
 import { centred, clearOf } from '../materials';
-import type { Panel } from '../panel';
-import { type Seat, shimPlane, signOf } from '../seat';
+import { type Panel, towardsRoom } from '../panel';
+import { type Seat, shimPlane } from '../seat';
 import type { BedReport } from './report';
 
 /**
@@ -33,9 +33,9 @@ export function shimsFor(
     .filter(({ u, v }) => clear([u, v]))
     .map(({ u, v }) => {
       const at = [constant(u), constant(v)] as const;
-      const behind = scale(subtract(plane.at(...at), alcove[name].at(...at)), signOf(name));
+      const behind = scale(subtract(plane.at(...at), alcove[name].at(...at)), towardsRoom(name));
       return { u, v, thickness: behind.value, sd: standardDeviation(behind, covariance) };
     })
     .filter(({ thickness }) => thickness >= leastShim);
-  return { to: shimTo, list, lean: signOf(name) * plane.gradient(0, 0)[1] * 1000 };
+  return { to: shimTo, list, lean: towardsRoom(name) * plane.gradient(0, 0)[1] * 1000 };
 }

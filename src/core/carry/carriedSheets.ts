@@ -4,6 +4,7 @@ import { lengthSd } from '../survey';
 import { placeWords } from './placeWords';
 import type { Carried, Passage } from './report';
 import { longestRoundCorner } from './roundCorner';
+import { sizeOf } from './sheetSections';
 import { throughOpening } from './throughOpening';
 
 const RADIAN = Math.PI / 180;
@@ -11,7 +12,7 @@ const RADIAN = Math.PI / 180;
 export function carriedSheets(job: Job, panels: Record<PanelName, Panel>): { carried: Carried[]; problems: Problem[] } {
   const names: PanelName[] = ['back', 'left', 'right'];
   const carried = names.flatMap((panel): Carried[] => {
-    const cut = extents(panels[panel]);
+    const cut = sizeOf(panels[panel].flat);
     return (['sheet', 'panel'] as const).map((as): Carried => {
       const { width, height } = as === 'sheet' ? job.sheets[panel] : cut;
       return { panel, as, width, height, passages: passagesOf(job, width, height) };
@@ -95,12 +96,4 @@ function passagesOf({ carrying, fit, instruments, levelAboveFloor }: Job, width:
     ]);
   }
   return passages;
-}
-
-function extents({ flat: { outline } }: Panel): { width: number; height: number } {
-  const extent = (axis: 0 | 1): number => {
-    const values = outline.map((point) => point[axis]);
-    return Math.max(...values) - Math.min(...values);
-  };
-  return { width: extent(0), height: extent(1) };
 }

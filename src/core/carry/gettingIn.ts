@@ -1,7 +1,7 @@
 import type { Matrix } from 'ml-matrix';
 import type { Alcove } from '../alcove';
 import type { Job } from '../job-file';
-import type { Panel, PanelName, Problem } from '../panel';
+import { type Panel, type PanelName, type Problem, settingOrder } from '../panel';
 import { backWayIn } from './backWayIn';
 import { carriedSheets } from './carriedSheets';
 import type { GettingIn } from './report';
@@ -19,7 +19,7 @@ export function gettingIn(
   panels: Record<PanelName, Panel>,
   seats: Alcove = alcove,
 ): { gettingIn: GettingIn; problems: Problem[] } {
-  const last = job.fit.wetWall === 'left' ? 'left' : 'right';
+  const last = settingOrder(job).at(-1);
   const set = (side: 'left' | 'right') =>
     sideWayIn(alcove, seats, covariance, job, panels[side], side, side === last ? job.fit.bed + job.fit.thickness : 0);
   const [back, left, right] = [backWayIn(alcove, seats, covariance, job, panels.back), set('left'), set('right')];

@@ -1,6 +1,7 @@
 import type { Pose, Vec3 } from './report';
 
-const PLANES = { x: [1, 2], y: [0, 2], z: [1, 0] } as const;
+/** Of each axis the two coordinates that turning about it changes, from the first to the second. */
+export const PLANES = { x: [1, 2], y: [0, 2], z: [1, 0] } as const;
 
 /**
  * Where a point of a panel in its final place is at a pose, mm. A bow is drawn as the parabola of its sagitta.

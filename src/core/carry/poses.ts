@@ -1,3 +1,4 @@
+import { PLANES } from './movePoint';
 import type { Pose, Vec3, WayIn } from './report';
 import type { Pivot, Station } from './sweep';
 
@@ -49,8 +50,7 @@ export function posesOf(stations: readonly Station[], pivot: Pivot, { axis, plac
 /** +1 where turning from across to depth is what `movePoint` takes as positive about the axis. */
 function handOf(place: Laid['place'], axis: Pose['axis']): 1 | -1 {
   const [a, b] = [place(1, 0), place(0, 1)];
-  const along = { x: [1, 2], y: [0, 2], z: [1, 0] } as const;
-  const [first, second] = along[axis];
+  const [first, second] = PLANES[axis];
   const from = place(0, 0);
   return (a[first] - from[first]) * (b[second] - from[second]) < 0 ? -1 : 1;
 }

@@ -115,7 +115,7 @@ export function endsAt({ outline }: Panel, axis: 0 | 1, value: number): { from: 
   return { from: Math.min(...all), to: Math.max(...all) };
 }
 
-/** Largest extents of a panel on its wall, mm. */
+/** Largest extents of a panel on its wall, or of its flat sheet, mm. */
 export function sizeOf({ outline }: Pick<Panel, 'outline'>): { width: number; height: number } {
   const extent = (axis: 0 | 1): number => {
     const values = outline.map((point) => point[axis]);

@@ -117,7 +117,7 @@ function underHeader(
 /** How far out the panel is kept until it is at its wall, so that its back edge clears the back panel's face, mm. */
 function outward(seats: Alcove, { fit }: Job, panel: Panel, side: Side, across: number): number {
   const inward = towardsRoom(side);
-  const face = 2 * fit.bed + panel.thickness - fit.bed;
+  const face = fit.bed + panel.thickness;
   const { height } = sizeOf(panel);
   const bottom = Math.min(...panel.outline.map(([, v]) => v));
   let most = 0;

@@ -47,8 +47,9 @@ export function holeCentre(alcove: Alcove, job: Job, fixture: Fixture, seats = a
   const { fit } = job;
   if (fixture.takenAt !== 'wall') return centreAt(alcove, job, fixture, fit.bed + fit.thickness, seats);
   const { u, v } = centreAt(alcove, job, fixture, 0, alcove);
-  const off = fixture.wall === 'right' ? -1 : 1;
-  const stands = off * (seats[fixture.wall].value(u.value, v.value) - alcove[fixture.wall].value(u.value, v.value));
+  const stands =
+    towardsRoom(fixture.wall) *
+    (seats[fixture.wall].value(u.value, v.value) - alcove[fixture.wall].value(u.value, v.value));
   const face = fit.bed + fit.thickness + stands;
   const [alongU, alongV] = leans(alcove, fixture.wall, u, v);
   const out = face / Math.sqrt(1 + alongU.value ** 2 + alongV.value ** 2);
@@ -57,8 +58,7 @@ export function holeCentre(alcove: Alcove, job: Job, fixture: Fixture, seats = a
 
 /** How a wall's height into the room grows along u and along v, by differences over a centimetre either side. */
 function leans(alcove: Alcove, name: PanelName, u: Dual, v: Dual): [Dual, Dual] {
-  const slope = (high: Dual, low: Dual): Dual =>
-    scale(subtract(high, low), (name === 'back' ? 1 : towardsRoom(name)) / (2 * LEAN_REACH));
+  const slope = (high: Dual, low: Dual): Dual => scale(subtract(high, low), towardsRoom(name) / (2 * LEAN_REACH));
   const wall = alcove[name];
   return [
     slope(wall.at(shift(u, LEAN_REACH), v), wall.at(shift(u, -LEAN_REACH), v)),

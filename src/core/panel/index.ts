@@ -22,3 +22,4 @@ export type {
   Unfolding,
 } from './panel';
 export { panelRegion } from './panelRegion';
+export { settingOrder } from './settingOrder';

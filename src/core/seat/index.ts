@@ -1,5 +1,5 @@
 export { bedAt, bedWith } from './bed';
 export { bendingStrain, largestCurvature, principalCurvature } from './bending';
-export { intoRoom, signOf } from './resting';
+export { intoRoom } from './resting';
 export { seatFigures } from './seatFigures';
 export { type Seat, type Seating, seatPanels, shimPlane, stiffnessOf } from './seatPanels';

@@ -1,16 +1,14 @@
 import { heightOf, planeThrough, type Supports, supportsOn } from '../contact';
 import { gridOver, type Region } from '../flatten';
 import type { WallName } from '../job-file';
+import { towardsRoom } from '../panel';
 import type { Surface } from '../surface';
-
-/** Sign of a wall's own height towards the room. */
-export const signOf = (wall: WallName): 1 | -1 => (wall === 'right' ? -1 : 1);
 
 /** A wall's height field turned so that growing means towards the room. */
 export const intoRoom =
   (surface: Pick<Surface, 'value'>, wall: WallName) =>
   (u: number, v: number): number =>
-    signOf(wall) * surface.value(u, v);
+    towardsRoom(wall) * surface.value(u, v);
 
 const STEPS = 12;
 

@@ -11,10 +11,10 @@ import {
 import { constant } from '../dual';
 import type { Region } from '../flatten';
 import type { Job, WallName } from '../job-file';
-import { panelRegion } from '../panel';
+import { panelRegion, towardsRoom } from '../panel';
 import type { Surface } from '../surface';
 import { levelWeights, planeSeat, triangleWeights } from './planeSeat';
-import { intoRoom, plumbPoints, restingPoints, signOf } from './resting';
+import { intoRoom, plumbPoints, restingPoints } from './resting';
 import { splineSeat } from './splineSeat';
 
 /** How a panel's sheet sits on its wall. */
@@ -87,7 +87,7 @@ function seatOn(wall: Surface, name: WallName, job: Job, region: Region, cells: 
   const reach = Math.max(LEAST_GRIP, bedding.reach - fit.bed);
   const options = { columns: cells, rows: cells, tolerance: TOLERANCE };
   const pressed = gripSheet(height, region, stiffness, pressure, reach, options);
-  return { ...common, how: 'bent', surface: splineSeat(wall, signOf(name), pressed, stiffness), pressed };
+  return { ...common, how: 'bent', surface: splineSeat(wall, towardsRoom(name), pressed, stiffness), pressed };
 }
 
 const planeOn = (wall: Surface, supports: Supports): Surface => {

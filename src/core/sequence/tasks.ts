@@ -1,7 +1,7 @@
 import { bringingIn, carryingFirst, type GettingIn } from '../carry';
 import type { Job, WallName } from '../job-file';
 import type { Materials } from '../materials';
-import type { CutMethod, Panel } from '../panel';
+import { type CutMethod, type Panel, settingOrder } from '../panel';
 import { jointBatches } from './batches';
 import { cautions } from './cautions';
 import { cureTime } from './cure';
@@ -53,7 +53,7 @@ export function tasksFor(job: Job, worked: Worked): Task[] {
 
   let stand = taped;
   const set: string[] = [];
-  for (const wall of panelOrder(job)) {
+  for (const wall of settingOrder(job)) {
     const panel = worked.panels[wall];
     const cut = add(`cut.${wall}`, `cut the ${wall} panel`, cuttingTime(panel, job), [off], {
       cautions: [cautions.cutting, cautions.dust, ...carryingFirst(worked.gettingIn, wall)],
@@ -171,11 +171,6 @@ export function tasksFor(job: Job, worked: Worked): Task[] {
     },
   );
   return tasks;
-}
-
-/** Back panel, the dry side, then the wet wall. */
-function panelOrder({ fit: { wetWall } }: Job): WallName[] {
-  return wetWall === 'left' ? ['back', 'right', 'left'] : ['back', 'left', 'right'];
 }
 
 const bars = ({ holes }: Panel): string[] => (holes.some(({ kind }) => kind === 'grab-bar') ? [cautions.grabBar] : []);

@@ -1,4 +1,4 @@
-import type { Job, PanelName, Result } from '../../../core';
+import { type Job, type PanelName, type Result, settingOrder } from '../../../core';
 import { wayWords } from '../../../output';
 import { panelTitle } from '../../alcove';
 import { Problems } from '../../findings';
@@ -45,11 +45,10 @@ export function WayBench({ panel, job, result }: { panel: PanelName; job: Job; r
 
 /** The three verdicts in short, in the order of setting. */
 function AllWays({ job, result, shown }: { job: Job; result: Result; shown: PanelName }) {
-  const order: PanelName[] = job.fit.wetWall === 'left' ? ['back', 'right', 'left'] : ['back', 'left', 'right'];
   return (
     <Card title="In the order of setting">
       <ol className={styles.rows}>
-        {order.map((panel) => (
+        {settingOrder(job).map((panel) => (
           <li key={panel}>
             <strong>{panelTitle[panel]}:</strong>{' '}
             {wayWords(result.gettingIn.panels[panel], job).head.replace(/^./, (first) => first.toLowerCase())}
