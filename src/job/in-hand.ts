@@ -52,10 +52,7 @@ export class InHand {
         if (job === this.id && store.getState().locked) void this.follow();
       },
       free: (job) => {
-        if (job !== this.id || !store.getState().locked) return;
-        // A page that closes may take a while to let go after it has said so.
-        const hold = () => tabs.hold(job, this.lost);
-        void this.becomeEditor(async () => (await hold()) || (await hold()) || hold());
+        if (job === this.id && store.getState().locked) void this.becomeEditor(() => tabs.hold(job, this.lost, true));
       },
       wanted: async () => {
         this.lost();

@@ -61,7 +61,7 @@ export function browserTabs(): Tabs {
   window.addEventListener('pagehide', letGo);
 
   return {
-    hold: (job, lost) => hold(job, lost, patience),
+    hold: (job, lost, freed = false) => hold(job, lost, freed ? answerIn : patience),
     takeOver: async (job, lost) => {
       send('want', job);
       if (await hold(job, lost, answerIn)) return;

@@ -3,9 +3,10 @@ export interface Tabs {
   /**
    * Tries to become the page that edits the job.
    * @param lost called when another page took it over
+   * @param freed the page that had it has just said that it lets go, which may take it a while
    * @returns false where another page edits it
    */
-  hold(job: string, lost: () => void): Promise<boolean>;
+  hold(job: string, lost: () => void, freed?: boolean): Promise<boolean>;
   /** As `hold`, but the page that has the job keeps what it has and gives it up. */
   takeOver(job: string, lost: () => void): Promise<void>;
   /** Lets go of the job in hand and tells the pages that look at it. */
