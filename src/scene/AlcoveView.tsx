@@ -1,19 +1,15 @@
-import { Canvas } from '@react-three/fiber';
-import { useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import type { DryFit, Job, Result } from '../core';
+import { AlcoveStage } from './AlcoveStage';
 import { BuiltMesh } from './BuiltMesh';
 import { ControlLines } from './ControlLines';
 import { colours } from './colours';
 import { Drawable } from './Drawable';
 import { drawnAlcove, type Layer, tracedLine, type WallPlace } from './geometry';
-import { Lights } from './Lights';
-import { LossWatch } from './LossWatch';
 import { PanelBody } from './PanelBody';
 import { PieceBody } from './PieceBody';
 import { Polyline } from './Polyline';
-import styles from './scene.module.css';
-import { fitTags, TagLayer, TagProjector, tagsOf } from './tags';
-import { Viewer } from './Viewer';
+import { fitTags, tagsOf } from './tags';
 
 export interface AlcoveViewProps {
   result: Result;
@@ -76,54 +72,38 @@ function Drawing({
   );
   const trace = useMemo(() => traced && tracedLine(result, traced, factor), [result, traced, factor]);
   const piecePicked = drawn.pieces.some(({ id }) => id === picked);
-  const elements = useRef(new Map<string, HTMLElement>());
   return (
-    <div className={styles.frame} role="img" aria-label={description}>
-      <Canvas frameloop="demand" flat dpr={[1, 2]} camera={{ fov: 32 }}>
-        <color attach="background" args={[colours.room]} />
-        <Lights />
-        {layers.walls &&
-          drawn.walls.map((wall, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: always the same three walls in the same order
-            <BuiltMesh key={i} data={wall}>
-              <meshStandardMaterial
-                color={colours.wall}
-                roughness={0.95}
-                polygonOffset
-                polygonOffsetFactor={2}
-                polygonOffsetUnits={2}
-              />
-            </BuiltMesh>
-          ))}
-        <BuiltMesh data={drawn.rim.mesh}>
-          <meshStandardMaterial color={colours.rim} roughness={0.35} />
-        </BuiltMesh>
-        {drawn.rim.edges.map((points, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: always the same edges in the same order
-          <Polyline key={i} points={points} colour={colours.outline} width={1.25} />
-        ))}
-        <ControlLines lines={drawn.lines} />
-        {trace && <Polyline points={trace} colour={colours.traced} width={6} throughWalls />}
-        {layers.panels &&
-          drawn.panels.map((panel) => (
-            <PanelBody
-              key={panel.name}
-              panel={panel}
-              picked={picked === panel.name}
-              stripsShown={layers.slivers && !piecePicked}
-              onPick={() => onPick(panel.name)}
+    <AlcoveStage rim={drawn.rim} box={drawn.box} {...{ tags, description, calm, reset, onLost }}>
+      {layers.walls &&
+        drawn.walls.map((wall, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: always the same three walls in the same order
+          <BuiltMesh key={i} data={wall}>
+            <meshStandardMaterial
+              color={colours.wall}
+              roughness={0.95}
+              polygonOffset
+              polygonOffsetFactor={2}
+              polygonOffsetUnits={2}
             />
-          ))}
-        {drawn.pieces
-          .filter(({ layer }) => layers[layer])
-          .map((piece) => (
-            <PieceBody key={piece.id} piece={piece} picked={picked === piece.id} onPick={() => onPick(piece.id)} />
-          ))}
-        <TagProjector tags={tags} elements={elements} />
-        <Viewer box={drawn.box} calm={calm} reset={reset} />
-        <LossWatch onLost={onLost} />
-      </Canvas>
-      <TagLayer tags={tags} elements={elements} />
-    </div>
+          </BuiltMesh>
+        ))}
+      <ControlLines lines={drawn.lines} />
+      {trace && <Polyline points={trace} colour={colours.traced} width={6} throughWalls />}
+      {layers.panels &&
+        drawn.panels.map((panel) => (
+          <PanelBody
+            key={panel.name}
+            panel={panel}
+            picked={picked === panel.name}
+            stripsShown={layers.slivers && !piecePicked}
+            onPick={() => onPick(panel.name)}
+          />
+        ))}
+      {drawn.pieces
+        .filter(({ layer }) => layers[layer])
+        .map((piece) => (
+          <PieceBody key={piece.id} piece={piece} picked={picked === piece.id} onPick={() => onPick(piece.id)} />
+        ))}
+    </AlcoveStage>
   );
 }

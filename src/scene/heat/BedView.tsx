@@ -1,16 +1,9 @@
-import { Canvas } from '@react-three/fiber';
-import { useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import type { Job, Result, WallName } from '../../core';
-import { BuiltMesh } from '../BuiltMesh';
-import { colours } from '../colours';
+import { AlcoveStage } from '../AlcoveStage';
 import { Drawable } from '../Drawable';
 import { alcoveShape, boxOf, exaggerated, onWall, rimSolid } from '../geometry';
-import { Lights } from '../Lights';
-import { LossWatch } from '../LossWatch';
-import { Polyline } from '../Polyline';
-import frame from '../scene.module.css';
-import { type Tag, TagLayer, TagProjector } from '../tags';
-import { Viewer } from '../Viewer';
+import type { Tag } from '../tags';
 import { bedField } from './bed-field';
 import type { LengthWords } from './drawn-heat';
 import { HeatWallMesh } from './HeatWallMesh';
@@ -68,43 +61,26 @@ function BedDrawing({
   }, [result, job, factor]);
   const tags = useMemo(() => {
     const { shape, place } = drawn;
-    const tag = (wall: WallName, key: string, text: string, { u, v }: { u: number; v: number }): Tag => ({
-      key: `${wall} ${key}`,
+    const on = onWall(shape, panel, 4);
+    const tag = (key: string, text: string, { u, v }: { u: number; v: number }): Tag => ({
+      key: `${panel} ${key}`,
       kind: 'hole',
       text,
-      at: place(onWall(shape, wall, 4)(u, v)),
+      at: place(on(u, v)),
     });
     const { thickest, shims } = result.bedding[panel];
     return [
-      tag(panel, 'thickest', `bed ${lengths.fine(thickest.value)} ${lengths.plusMinus(thickest.sd)}`, thickest),
-      ...shims.list.map((shim, k) =>
-        tag(panel, `shim ${k + 1}`, `shim ${k + 1}: ${lengths.fine(shim.thickness)}`, shim),
-      ),
+      tag('thickest', `bed ${lengths.fine(thickest.value)} ${lengths.plusMinus(thickest.sd)}`, thickest),
+      ...shims.list.map((shim, k) => tag(`shim ${k + 1}`, `shim ${k + 1}: ${lengths.fine(shim.thickness)}`, shim)),
     ];
   }, [drawn, result, panel, lengths]);
-  const elements = useRef(new Map<string, HTMLElement>());
   return (
     <div className={styles.stage}>
-      <div className={frame.frame} role="img" aria-label={description}>
-        <Canvas frameloop="demand" flat dpr={[1, 2]} camera={{ fov: 32 }}>
-          <color attach="background" args={[colours.room]} />
-          <Lights />
-          {drawn.walls.map((wall) => (
-            <HeatWallMesh key={wall.name} wall={wall} range={range} interval={interval} />
-          ))}
-          <BuiltMesh data={drawn.rim.mesh}>
-            <meshStandardMaterial color={colours.rim} roughness={0.35} />
-          </BuiltMesh>
-          {drawn.rim.edges.map((points, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: always the same edges in the same order
-            <Polyline key={i} points={points} colour={colours.outline} width={1.25} />
-          ))}
-          <TagProjector tags={tags} elements={elements} />
-          <Viewer box={drawn.box} calm={calm} reset={reset} />
-          <LossWatch onLost={onLost} />
-        </Canvas>
-        <TagLayer tags={tags} elements={elements} />
-      </div>
+      <AlcoveStage rim={drawn.rim} box={drawn.box} {...{ tags, description, calm, reset, onLost }}>
+        {drawn.walls.map((wall) => (
+          <HeatWallMesh key={wall.name} wall={wall} range={range} interval={interval} />
+        ))}
+      </AlcoveStage>
     </div>
   );
 }

@@ -1,14 +1,8 @@
-import { Canvas } from '@react-three/fiber';
 import { useMemo, useRef } from 'react';
-import { BuiltMesh } from '../BuiltMesh';
+import { AlcoveStage } from '../AlcoveStage';
 import { colours } from '../colours';
 import { Drawable } from '../Drawable';
-import { Lights } from '../Lights';
-import { LossWatch } from '../LossWatch';
 import { Polyline } from '../Polyline';
-import frame from '../scene.module.css';
-import { TagLayer, TagProjector } from '../tags';
-import { Viewer } from '../Viewer';
 import { type DrawnHeat, heatTags, type LengthWords } from './drawn-heat';
 import { HandleProjector, type HandleTrack } from './HandleProjector';
 import { HeatWallMesh } from './HeatWallMesh';
@@ -61,7 +55,6 @@ function HeatDrawing({
 }: HeatViewProps & { onLost: () => void }) {
   const { shape, place, walls, rim, box } = drawn;
   const tags = useMemo(() => (tagged ? heatTags(drawn, lengths) : []), [drawn, tagged, lengths]);
-  const elements = useRef(new Map<string, HTMLElement>());
   const handle = useRef<HTMLDivElement>(null);
   const track = useRef<HandleTrack>(null);
   const { wall, cut, share } = section;
@@ -79,28 +72,13 @@ function HeatDrawing({
   );
   return (
     <div className={styles.stage}>
-      <div className={frame.frame} role="img" aria-label={description}>
-        <Canvas frameloop="demand" flat dpr={[1, 2]} camera={{ fov: 32 }}>
-          <color attach="background" args={[colours.room]} />
-          <Lights />
-          {walls.map((each) => (
-            <HeatWallMesh key={each.name} wall={each} range={range} interval={interval} />
-          ))}
-          <BuiltMesh data={rim.mesh}>
-            <meshStandardMaterial color={colours.rim} roughness={0.35} />
-          </BuiltMesh>
-          {rim.edges.map((points, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: always the same edges in the same order
-            <Polyline key={i} points={points} colour={colours.outline} width={1.25} />
-          ))}
-          <Polyline points={line} colour={colours.outline} width={3.5} throughWalls />
-          <TagProjector tags={tags} elements={elements} />
-          <HandleProjector path={path} share={share} element={handle} track={track} />
-          <Viewer box={box} calm={calm} reset={reset} />
-          <LossWatch onLost={onLost} />
-        </Canvas>
-        <TagLayer tags={tags} elements={elements} />
-      </div>
+      <AlcoveStage {...{ rim, box, tags, description, calm, reset, onLost }}>
+        {walls.map((each) => (
+          <HeatWallMesh key={each.name} wall={each} range={range} interval={interval} />
+        ))}
+        <Polyline points={line} colour={colours.outline} width={3.5} throughWalls />
+        <HandleProjector path={path} share={share} element={handle} track={track} />
+      </AlcoveStage>
       <SectionHandle
         section={section}
         label={sectionLabel}

@@ -1,15 +1,11 @@
-import { Canvas } from '@react-three/fiber';
 import { useMemo } from 'react';
 import type { Job, PanelName, Result } from '../../core';
+import { AlcoveStage } from '../AlcoveStage';
 import { BuiltMesh } from '../BuiltMesh';
 import { colours } from '../colours';
 import { Drawable } from '../Drawable';
 import { drawnAlcove, type Vec3 } from '../geometry';
-import { Lights } from '../Lights';
-import { LossWatch } from '../LossWatch';
 import { Polyline } from '../Polyline';
-import styles from '../scene.module.css';
-import { Viewer } from '../Viewer';
 import { movedPanel } from './moved-panel';
 import { poseBetween } from './pose-between';
 
@@ -61,42 +57,34 @@ function Drawing({
   const box = useMemo(() => ({ ...drawn.box, front: drawn.box.front + ROOM }), [drawn]);
   const over = useMemo(() => overhead(drawn.box, job), [drawn, job]);
   return (
-    <div className={styles.frame} role="img" aria-label={description}>
-      <Canvas frameloop="demand" flat dpr={[1, 2]} camera={{ fov: 32 }}>
-        <color attach="background" args={[colours.room]} />
-        <Lights />
-        {drawn.walls.map((wall, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: always the same three walls in the same order
-          <BuiltMesh key={i} data={wall}>
-            <meshStandardMaterial color={colours.wall} roughness={0.95} />
+    <AlcoveStage
+      rim={drawn.rim}
+      {...{ box, description, calm, onLost }}
+      reset={from === 'room' ? 0 : 1}
+      from={directions[from]}
+    >
+      {drawn.walls.map((wall, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: always the same three walls in the same order
+        <BuiltMesh key={i} data={wall}>
+          <meshStandardMaterial color={colours.wall} roughness={0.95} />
+        </BuiltMesh>
+      ))}
+      {over.map((points, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: always the same lines in the same order
+        <Polyline key={i} points={points} colour={colours.outline} width={2} dashed closed />
+      ))}
+      {drawn.panels
+        .filter(({ name }) => set.includes(name))
+        .map(({ name, solid }) => (
+          <BuiltMesh key={name} data={solid.mesh}>
+            <meshStandardMaterial color={colours.panel} roughness={0.55} />
           </BuiltMesh>
         ))}
-        <BuiltMesh data={drawn.rim.mesh}>
-          <meshStandardMaterial color={colours.rim} roughness={0.35} />
-        </BuiltMesh>
-        {drawn.rim.edges.map((points, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: always the same edges in the same order
-          <Polyline key={i} points={points} colour={colours.outline} width={1.25} />
-        ))}
-        {over.map((points, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: always the same lines in the same order
-          <Polyline key={i} points={points} colour={colours.outline} width={2} dashed closed />
-        ))}
-        {drawn.panels
-          .filter(({ name }) => set.includes(name))
-          .map(({ name, solid }) => (
-            <BuiltMesh key={name} data={solid.mesh}>
-              <meshStandardMaterial color={colours.panel} roughness={0.55} />
-            </BuiltMesh>
-          ))}
-        <BuiltMesh data={moving.mesh}>
-          <meshStandardMaterial color={colours.panelPicked} roughness={0.55} transparent opacity={0.8} />
-        </BuiltMesh>
-        <Polyline points={moving.faceOutline} colour={colours.outlinePicked} width={3} closed />
-        <Viewer box={box} calm={calm} reset={from === 'room' ? 0 : 1} from={directions[from]} />
-        <LossWatch onLost={onLost} />
-      </Canvas>
-    </div>
+      <BuiltMesh data={moving.mesh}>
+        <meshStandardMaterial color={colours.panelPicked} roughness={0.55} transparent opacity={0.8} />
+      </BuiltMesh>
+      <Polyline points={moving.faceOutline} colour={colours.outlinePicked} width={3} closed />
+    </AlcoveStage>
   );
 }
 
