@@ -1,6 +1,6 @@
 import { scaleGradient } from '../../scene';
 import { ArrowLeft, ArrowRight, type Lengths } from '../parts';
-import styles from './heat.module.css';
+import { ScaleBar, ticksOf } from './ScaleBar';
 
 interface LegendProps {
   /** mm at either end */
@@ -9,38 +9,25 @@ interface LegendProps {
   lengths: Lengths;
 }
 
-/** Colours and their figures, a tick for each contour line, and what the hatch means. */
+/** The scale of a wall's deviation, to both sides of true. */
 export function Legend({ range, step, lengths }: LegendProps) {
   const count = Math.round(range / step);
-  const ticks = Array.from({ length: 2 * count + 1 }, (_, i) => i - count);
-  // figures at true, half-way and at the ends alone where there are many
-  const every = count > 3 ? Math.ceil(count / 2) : 1;
-  const text = (tick: number) =>
-    tick === 0 ? 'true' : `${tick > 0 ? '+' : '−'}${lengths.fine(Math.abs(tick) * step)}`;
   return (
-    <figure
-      className={styles.legend}
-      aria-label={`Scale: ${lengths.fine(range)} either way, a line each ${lengths.fine(step)}; hatched where assumed, or where the ± is wider than a step`}
-    >
-      <div className={styles.ends} aria-hidden="true">
-        <span>
+    <ScaleBar
+      label={`Scale: ${lengths.fine(range)} either way, a line each ${lengths.fine(step)}; hatched where assumed, or where the ± is wider than a step`}
+      ends={[
+        <>
           <ArrowLeft /> away from the room
-        </span>
-        <span>
+        </>,
+        <>
           into the room <ArrowRight />
-        </span>
-      </div>
-      <div className={styles.colours} style={{ background: scaleGradient('to right') }} />
-      <ol className={styles.ticks} aria-hidden="true">
-        {ticks.map((tick) => (
-          <li key={tick} data-zero={tick === 0 || undefined}>
-            {(Math.abs(tick) % every === 0 || Math.abs(tick) === count) && <span>{text(tick)}</span>}
-          </li>
-        ))}
-      </ol>
-      <p className={styles.key} aria-hidden="true">
-        <span className={styles.hatch} /> assumed, or ± wider than a step
-      </p>
-    </figure>
+        </>,
+      ]}
+      colours={scaleGradient('to right')}
+      ticks={ticksOf(-count, count, (tick) =>
+        tick === 0 ? 'true' : `${tick > 0 ? '+' : '−'}${lengths.fine(Math.abs(tick) * step)}`,
+      )}
+      hatched="assumed, or ± wider than a step"
+    />
   );
 }

@@ -1,1 +1,2 @@
 export { HeatPane } from './HeatPane';
+export { ScaleBar, ticksOf } from './ScaleBar';

@@ -3,7 +3,7 @@ import type { Job, PanelName, Result } from '../../../core';
 import { bedLines, bedText } from '../../../output';
 import { panelTitle } from '../../alcove';
 import { Problems } from '../../findings';
-import { Card, useTouched } from '../../parts';
+import { Card, Cross, useTouched } from '../../parts';
 import { goTo } from '../../place';
 import styles from '../bench.module.css';
 import { BeddingForm } from './BeddingForm';
@@ -32,8 +32,7 @@ export function BedBench({ panel, job, result }: { panel: PanelName; job: Job; r
               <div key={label} data-bad={bad || undefined}>
                 <dt>{label}</dt>
                 <dd>
-                  {bad && <strong>✕ </strong>}
-                  {words}.
+                  {bad && <Cross />} {words}.
                 </dd>
               </div>
             ))}
