@@ -1,6 +1,6 @@
 import { lazy, useState } from 'react';
 import { useSessionState } from '../../job';
-import { useLengths } from '../parts';
+import { useLengths, useTouched } from '../parts';
 import styles from './alcove.module.css';
 import { DrawingControls } from './DrawingControls';
 import { useDrawing } from './drawing-store';
@@ -24,6 +24,8 @@ export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
   const { factor, off, layers, tags, traced, tried } = useDrawing();
   const lengths = useLengths();
   const calm = useCalm();
+  // The plain picture before that is not exaggerated and cannot be turned.
+  const touched = useTouched();
   const [reset, setReset] = useState(0);
   const description =
     `The alcove as measured, drawn ${factor} times further out of true than it is` +
@@ -42,10 +44,14 @@ export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
         ) : (
           <p className={styles.wait}>{working ? 'Working out the alcove…' : 'Nothing to draw yet.'}</p>
         )}
-        <p className={styles.scale}>{factor === 1 ? 'drawn true' : `out of true × ${factor}`}</p>
-        <button type="button" className={styles.reset} onClick={() => setReset((count) => count + 1)}>
-          First view
-        </button>
+        {touched && (
+          <>
+            <p className={styles.scale}>{factor === 1 ? 'drawn true' : `out of true × ${factor}`}</p>
+            <button type="button" className={styles.reset} onClick={() => setReset((count) => count + 1)}>
+              First view
+            </button>
+          </>
+        )}
       </div>
       <DrawingControls picked={picked} onPick={onPick} />
     </section>
