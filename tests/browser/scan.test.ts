@@ -39,6 +39,9 @@ test('a scan, from its file to the job, with the network off and by the keyboard
   await page.getByRole('button', { name: 'Job', exact: true }).click();
   const download = page.waitForEvent('download');
   await page.getByRole('menuitem', { name: 'Save as a job file' }).click();
+  // Closing, the menu takes the focus back.
+  await expect(page.getByRole('button', { name: 'Job', exact: true })).toBeFocused();
+  await expect(page.getByText('could not be worked out')).toHaveCount(0);
   const { scans } = JSON.parse(readFileSync(await (await download).path(), 'utf8'));
   expect(scans).toHaveLength(1);
   expect(Object.keys(scans[0].surfaces).sort()).toEqual(['back', 'left', 'right', 'rim']);

@@ -8,9 +8,12 @@ import {
   tauCritical,
 } from '../reliability';
 import { type AlcoveFit, SOLVER } from './fit';
+import type { AlcoveProblem } from './problem';
 
 /** What the tests say about a fit. */
 export interface Examination {
+  /** what the rows looked at mean; a fit made after it has as many readings and priors, but may have other rows for scans */
+  rows: AlcoveProblem['rows'];
   /** rows that look wrong, readings and priors */
   search: BlunderSearch;
   test: 'w' | 'tau';
@@ -64,7 +67,7 @@ export function examine({ problem, solution, model }: AlcoveFit): Examination {
   });
   const global = globalOf(trusted);
   if (global.probability >= GLOBAL_SIGNIFICANCE && trusted.blunders.length < MANY) {
-    return { search: trusted, test: 'w', global, scale: 1 };
+    return { rows, search: trusted, test: 'w', global, scale: 1 };
   }
 
   const estimated = searchBlunders(problem, solution, {
@@ -73,14 +76,14 @@ export function examine({ problem, solution, model }: AlcoveFit): Examination {
     critical: (tests, dof) => tauCritical(significance(tests), dof),
   });
   const rough = globalOf(estimated);
-  const roughJob: Examination = { search: estimated, test: 'tau', global: rough, scale: scaleFrom(rough) };
+  const roughJob: Examination = { rows, search: estimated, test: 'tau', global: rough, scale: scaleFrom(rough) };
   const price = trusted.critical ** 2;
   const misfitLeft = ({ global: { redundancy, factor } }: Pick<Examination, 'global'>): number =>
     redundancy * (factor ?? 1) ** 2;
   const ifTrusted = misfitLeft({ global }) + price * trusted.blunders.length;
   const ifRough = misfitLeft(roughJob) - gainFromRoughness(roughJob) + price * estimated.blunders.length;
   if (roughJob.scale > 1 && ifRough < ifTrusted) return roughJob;
-  return { search: trusted, test: 'w', global, scale: scaleFrom(global) };
+  return { rows, search: trusted, test: 'w', global, scale: scaleFrom(global) };
 }
 
 /** The readings' standard deviations are scaled up, never down, and only when the global test fails. */

@@ -7,10 +7,10 @@ import type { KindReport } from './report';
 const LEAST_REDUNDANCY = 5;
 
 /** Variance component of each kind of reading, suspects left out (Förstner 1979). */
-export function kindReports({ observations, problem, examination: { search } }: Adjustment): KindReport[] {
+export function kindReports({ observations, examination: { rows, search } }: Adjustment): KindReport[] {
   const rowsOf = new Map<ReadingKind, number[]>();
   search.kept.forEach((row, i) => {
-    const meaning = problem.rows[row]!;
+    const meaning = rows[row]!;
     if (!('observation' in meaning)) return;
     const { kind } = observations[meaning.observation]!;
     rowsOf.set(kind, [...(rowsOf.get(kind) ?? []), i]);

@@ -21,8 +21,8 @@ function suspectFrom(
   blunder: Blunder,
   responses: readonly Response[],
 ): Suspect | null {
-  const { problem, observations, model, supposition } = adjustment;
-  const candidates = [blunder.row, ...blunder.alternatives].map((row) => problem.rows[row]!);
+  const { observations, model, supposition, examination } = adjustment;
+  const candidates = [blunder.row, ...blunder.alternatives].map((row) => examination.rows[row]!);
   // A prior that fits worst is named through the reading that could stand in for it; where none could, it has let go.
   const named = candidates.find((row) => 'observation' in row);
   if (named === undefined || !('observation' in named)) return null;
