@@ -7,7 +7,7 @@ import { afterAdvice, nookwright, type Outcome } from './accuracy/nookwright';
 import { cutOnPaper, paperPlaces } from './accuracy/paperMethod';
 import { fitted, type Reach } from './accuracy/places';
 import { unevenAlcove } from './accuracy/uneven';
-import type { BenchOptions, Row } from './bench';
+import type { Asked, BenchOptions, Row } from './bench';
 import { share } from './time';
 
 export const name = 'accuracy';
@@ -27,6 +27,21 @@ const TWICE = { heights: 5, drops: { back: 5, side: 3 }, profile: true };
 /** Two readings at once are misread in every so many surveys, and walls are uneven in as many. */
 const TWO_MISREAD = 4;
 
+const ON_THE_SAME_READINGS: Readonly<Record<string, string>> = {
+  'Nookwright, same as "more places": 95th percentile': 'paper, more places: 95th percentile',
+  'Nookwright, same as "places twice": 95th percentile': 'paper, places twice: 95th percentile',
+};
+const HALF: Asked = { of: 'ratio', atMost: 0.5 };
+const ASKED: Readonly<Record<string, Asked>> = {
+  'Nookwright, same as "more places": 95th percentile': HALF,
+  'Nookwright, same as "places twice": 95th percentile': HALF,
+  'Nookwright, full plan: 95th percentile': { atMost: 1 },
+  'Nookwright, full plan: within the stated 95 %': { atLeast: 93, atMost: 97 },
+  'Nookwright, full plan: false alarms': { atMost: 1 },
+  'Nookwright, full plan, one misread, advice followed: 95th percentile': { atMost: 1.2 },
+  'Nookwright, full plan: misread reading named first': { atLeast: 98 },
+};
+
 interface Survey {
   what: string;
   places(reach: Reach): Unread[];
@@ -45,7 +60,7 @@ export function run({ count = 2000 }: BenchOptions): Row[] {
   const more = (reach: Reach): Unread[] => paperPlaces(MORE, reach);
   const each = (reach: Reach): Unread[] => twice(paperPlaces(TWICE, reach));
   const full = plan({ target: FULL });
-  return [
+  return withAsked([
     ...paperRows({ what: 'paper, six tapes', places: (reach) => paperPlaces(SIX, reach) }, count),
     ...paperRows({ what: 'paper, more places', places: more }, count),
     ...paperRows({ what: 'paper, places twice', places: each }, count),
@@ -54,7 +69,16 @@ export function run({ count = 2000 }: BenchOptions): Row[] {
     ...ourRows({ what: 'Nookwright, plan to 1/32 in', places: plan({}), misread: true }, count),
     ...ourRows({ what: 'Nookwright, full plan', places: full, misread: true }, count),
     ...unevenRows({ what: 'uneven walls, full plan', places: full }, Math.ceil(count / TWO_MISREAD)),
-  ];
+  ]);
+}
+
+/** The rows, with what is asked of some and the paper method's figure beside ours where the readings are the same. */
+function withAsked(rows: readonly Row[]): Row[] {
+  return rows.map((row) => {
+    const asked = ASKED[row.what];
+    const paper = rows.find(({ what }) => what === ON_THE_SAME_READINGS[row.what]);
+    return { ...row, ...(asked && { asked }), ...(paper && { against: { what: 'paper method', value: paper.value } }) };
+  });
 }
 
 function* cases({ places }: Survey, count: number, alcoveOf: (seed: number) => TrueAlcove): Generator<Case> {

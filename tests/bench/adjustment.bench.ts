@@ -37,17 +37,19 @@ export function run(): Row[] {
   });
   return [
     {
-      what: `adjustment of ${job.readings.length} readings`,
+      what: `adjustment of ${job.readings.length} readings, against a package alone`,
       value: times.adjust,
       unit: 'ms',
       against: { what: 'package, its own differences', value: times.own },
+      asked: { of: 'ratio', atMost: 1 },
       note: `${solution.misfit.length} rows, ${solution.x.length} unknowns, ${solution.iterations} iterations; package ${iterations.own}`,
     },
     {
-      what: `adjustment of ${job.readings.length} readings`,
+      what: `adjustment of ${job.readings.length} readings, against a package given the derivatives`,
       value: times.adjust,
       unit: 'ms',
       against: { what: 'package, given the derivatives', value: times.given },
+      asked: { atMost: 5 },
       note: `package ${iterations.given} iterations`,
     },
     { what: 'job to result', value: times.solve, unit: 'ms' },

@@ -6,8 +6,17 @@ export interface Row {
   unit: string;
   /** The same figure of a reference, measured in the same run. Printed with the ratio value : reference. */
   against?: { what: string; value: number };
+  /** What is asked of this figure, if anything is. */
+  asked?: Asked;
   /** Anything a reader needs beside the number, such as which case was the worst. */
   note?: string;
+}
+
+/** A bound in the row's unit, or of its ratio. */
+export interface Asked {
+  of?: 'value' | 'ratio';
+  atLeast?: number;
+  atMost?: number;
 }
 
 export interface BenchOptions {
@@ -22,4 +31,21 @@ export interface Bench {
   /** One sentence: what is measured, on what. */
   about: string;
   run(options: BenchOptions): Row[] | Promise<Row[]>;
+}
+
+/** What a bench gave. */
+export interface Measured {
+  name: string;
+  rows: readonly Row[];
+}
+
+/** Value : reference, or null where the row has no reference. */
+export const ratioOf = ({ value, against }: Row): number | null => (against ? value / against.value : null);
+
+/** Whether the figure is as asked; null where nothing is asked. */
+export function isMet(row: Row): boolean | null {
+  const { asked } = row;
+  if (!asked) return null;
+  const figure = asked.of === 'ratio' ? (ratioOf(row) ?? Number.NaN) : row.value;
+  return figure >= (asked.atLeast ?? -Infinity) && figure <= (asked.atMost ?? Infinity);
 }

@@ -1,42 +1,86 @@
-import type { Row } from './bench';
+import { type Asked, isMet, type Measured, type Row, ratioOf } from './bench';
+import { type KeptFigure, type KeptRun, lastKept } from './history';
 
-const HEAD = ['bench', 'figure', 'value', 'unit', 'against', 'ratio', 'note'];
-const TO_THE_RIGHT = new Set([2, 5]);
+const HEAD = ['bench', 'figure', 'value', 'unit', 'against', 'ratio', 'asked', 'met', 'before', 'note'];
+const TO_THE_RIGHT = ['value', 'ratio', 'before'];
 
-/** One text table of the rows of several benches, columns aligned, no line ending at its end. */
-export function table(benches: readonly { name: string; rows: readonly Row[] }[]): string {
-  const cells = benches.flatMap(({ name, rows }) => rows.map((row) => cellsOf(name, row)));
-  const widths = HEAD.map((head, column) => Math.max(head.length, ...cells.map((row) => row[column]!.length)));
-  const rule = widths.map((width) => '-'.repeat(width));
-  return [HEAD, rule, ...cells]
-    .map((row) =>
-      row
-        .map((cell, column) => padded(cell, widths[column]!, column))
-        .join('  ')
-        .trimEnd(),
-    )
-    .join('\n');
+/**
+ * One text table of the rows of several benches, columns aligned, no line ending at its end.
+ * @param kept earlier runs: `before` is what the ratio was when it was last kept, or the value where there is no ratio
+ */
+export function table(benches: readonly Measured[], kept: readonly KeptRun[] = []): string {
+  return aligned(
+    HEAD,
+    benches.flatMap(({ name, rows }) => rows.map((row) => cellsOf(name, row, lastKept(kept, name, row.what)))),
+    TO_THE_RIGHT,
+  );
 }
 
-function cellsOf(name: string, { what, value, unit, against, note }: Row): string[] {
+/** The kept figures of these benches, a column for each run, oldest first. Ratios where there are any. */
+export function historyTable(runs: readonly KeptRun[], names: readonly string[]): string {
+  const asked = ({ bench }: KeptFigure) => names.length === 0 || names.includes(bench);
+  const all = runs.flatMap(({ figures }) => figures.filter(asked));
+  const lines = [...new Map(all.map((each) => [`${each.bench}\n${each.what}`, each])).values()];
+  const columns = runs.map(({ date, commit }) => `${date} ${commit}`);
+  return aligned(
+    ['bench', 'figure', 'unit', ...columns],
+    lines.map(({ bench, what, unit, ratio }) => [
+      bench,
+      what,
+      ratio === null ? unitOf(unit) : 'ratio',
+      ...runs.map((run) => shown(run.figures.find((each) => each.bench === bench && each.what === what) ?? null)),
+    ]),
+    columns,
+  );
+}
+
+/** Columns in which nothing stands are left out. */
+function aligned(names: readonly string[], rows: readonly string[][], toTheRight: readonly string[]): string {
+  const used = names.map((_, column) => rows.some((row) => row[column] !== ''));
+  const inUse = <T>(line: readonly T[]): T[] => line.filter((_, column) => used[column]);
+  const head = inUse(names);
+  const cells = rows.map(inUse);
+  const widths = head.map((name, column) => Math.max(name.length, ...cells.map((row) => row[column]!.length)));
+  const rule = widths.map((width) => '-'.repeat(width));
+  const padded = (cell: string, column: number): string =>
+    toTheRight.includes(head[column]!) ? cell.padStart(widths[column]!) : cell.padEnd(widths[column]!);
+  return [head, rule, ...cells].map((row) => row.map(padded).join('  ').trimEnd()).join('\n');
+}
+
+function cellsOf(name: string, row: Row, before: KeptFigure | null): string[] {
+  const { what, value, unit, against, asked, note } = row;
+  const ratio = ratioOf(row);
+  const met = isMet(row);
   return [
     name,
     what,
     figure(value),
-    unit === '1' ? '' : unit,
+    unitOf(unit),
     against ? `${against.what}: ${figure(against.value)}` : '',
-    against ? figure(value / against.value) : '',
+    ratio === null ? '' : figure(ratio),
+    asked ? boundOf(asked) : '',
+    met === null ? '' : met ? 'yes' : 'NO',
+    shown(before),
     note ?? '',
   ];
 }
+
+const unitOf = (unit: string): string => (unit === '1' ? '' : unit);
+
+const boundOf = ({ of, atLeast, atMost }: Asked): string =>
+  [
+    of === 'ratio' ? 'ratio' : null,
+    atLeast === undefined ? null : `≥ ${figure(atLeast)}`,
+    atMost === undefined ? null : `≤ ${figure(atMost)}`,
+  ]
+    .filter((each) => each !== null)
+    .join(' ');
+
+const shown = (kept: KeptFigure | null): string => (kept === null ? '' : figure(kept.ratio ?? kept.value));
 
 /** Four significant digits, whole numbers whole. */
 function figure(value: number): string {
   if (!Number.isFinite(value)) return String(value);
   if (Number.isInteger(value)) return String(value);
   return Math.abs(value) >= 1000 ? value.toFixed(0) : String(Number(value.toPrecision(4)));
-}
-
-function padded(cell: string, width: number, column: number): string {
-  return TO_THE_RIGHT.has(column) ? cell.padStart(width) : cell.padEnd(width);
 }
