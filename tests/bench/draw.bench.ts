@@ -4,6 +4,7 @@ import { parseJobText, solve } from '../../src/core';
 import { drawnHeat } from '../../src/scene/heat/drawn-heat';
 import { browserLaunch } from '../browser/browser';
 import { bundled } from '../browser/bundle';
+import { MOST_SCRIPT } from '../browser/scriptOnOpening';
 import type { BenchOptions, Row } from './bench';
 import { firstFrameTimes } from './draw/firstFrame';
 import type { DrawTimes } from './draw/stage';
@@ -60,6 +61,12 @@ export async function run({ count = ROUNDS }: BenchOptions): Promise<Row[]> {
         unit: 'ms',
         against: bare,
         note: opened,
+      },
+      {
+        what: 'script that opening fetches, gzipped',
+        value: first.scriptBytes,
+        unit: 'bytes',
+        asked: { atMost: MOST_SCRIPT },
       },
     ];
   } finally {

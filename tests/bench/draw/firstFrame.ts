@@ -6,10 +6,13 @@ import type { Browser } from '@playwright/test';
 import { build, preview } from 'vite';
 import { bundled } from '../../browser/bundle';
 import { freePort } from '../../browser/freePort';
+import { scriptOnOpening } from '../../browser/scriptOnOpening';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
 export interface FirstFrameTimes {
+  /** gzipped script that opening fetches while nobody touches the page, bytes */
+  scriptBytes: number;
   /** the finished alcove in 3D */
   alcove: number[];
   /** the plain picture that stands there before */
@@ -45,7 +48,8 @@ export async function firstFrameTimes(browser: Browser, rounds: number): Promise
   });
   try {
     const address = server.resolvedUrls?.local[0] ?? '';
-    const times: FirstFrameTimes = { alcove: [], picture: [], bare: [] };
+    const scriptBytes = await untouched(browser, address);
+    const times: FirstFrameTimes = { scriptBytes, alcove: [], picture: [], bare: [] };
     for (let round = 0; round < rounds; round++) {
       const alcove = await opened(browser, `${address}#client/look`);
       times.alcove.push(alcove.frame!);
@@ -56,6 +60,15 @@ export async function firstFrameTimes(browser: Browser, rounds: number): Promise
   } finally {
     await server.close();
     rmSync(outDir, { recursive: true, force: true });
+  }
+}
+
+async function untouched(browser: Browser, address: string): Promise<number> {
+  const context = await browser.newContext({ serviceWorkers: 'block' });
+  try {
+    return (await scriptOnOpening(await context.newPage(), address)).bytes;
+  } finally {
+    await context.close();
   }
 }
 
