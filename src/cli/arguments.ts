@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 
-export const usage = 'Usage: npm run job -- JOB.json --out DIR [--paper a4|letter|a3|tabloid|roll] [--up face|back]';
+const usage = 'Usage: npm run job -- JOB.json --out DIR [--paper a4|letter|a3|tabloid|roll] [--up face|back]';
 
 const paperNames = ['a4', 'letter', 'a3', 'tabloid', 'roll'] as const;
 const sides = ['face', 'back'] as const;

@@ -10,7 +10,7 @@ export type {
 } from './adjust';
 export type { Advice } from './advice';
 export type { BedReport, Contact, Convergence, Patch, PlaceOnBed, Shim } from './bed';
-export { type Carried, type GettingIn, movePoint, type Passage, type Pose, placeWords, type WayIn } from './carry';
+export { type Carried, type GettingIn, movePoint, type Passage, type Pose, type WayIn } from './carry';
 export {
   applyChoice,
   type Hiding,
@@ -34,7 +34,6 @@ export type {
 } from './diagnose';
 export { type Lean, leanOver } from './diagnose';
 export {
-  DRY_FIT_TOLERANCE,
   type DryFit,
   dryFit,
   type EdgeFit,
@@ -94,7 +93,6 @@ export {
   type Frame,
   fold,
   foldedOutline,
-  foldPanel,
   type Notch,
   type Piece,
   type PieceEdge,
@@ -108,7 +106,6 @@ export {
 export { type PlannedReading, type PlanOptions, surveyPlan, type Unread } from './plan';
 export {
   editableMoney,
-  minorDigits,
   moneyText,
   type Price,
   type PriceGroup,
@@ -131,11 +128,9 @@ export {
   LABEL,
   LABEL_NAMES,
   type LabelName,
-  moved,
   movePoints,
   type NotSegmented,
   type PointCloud,
-  pointCount,
   type RigidFrame,
   type ScanCells,
   type Segmented,

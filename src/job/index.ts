@@ -40,5 +40,5 @@ export {
 export { openSession, type Session, type SessionState } from './session';
 export { type Done, deletedFor, found, type JobSummary, type Shelf, type ShelvedJob } from './shelf';
 export { solveInWorker } from './solve-in-worker';
-export { browserTabs, onlyTab, type TabListener, type Tabs } from './tabs';
+export { browserTabs, type TabListener, type Tabs } from './tabs';
 export { type SetAside, usable } from './usable';

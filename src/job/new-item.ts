@@ -2,7 +2,7 @@ import type { Fixture, ReadingKind, Unread } from '../core';
 import type { DraftFixture, DraftJob, DraftReading, DraftStud } from './draft';
 
 /** The first of r1, r2, … (f1, f2, …) that no item has. */
-export function freeId(items: readonly { id: string }[], letter: string): string {
+function freeId(items: readonly { id: string }[], letter: string): string {
   const taken = new Set(items.map(({ id }) => id));
   let n = items.length + 1;
   while (taken.has(`${letter}${n}`)) n++;

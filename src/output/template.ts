@@ -11,7 +11,7 @@ import {
 import { svgText } from './svg';
 
 /** Font size of a template file at full size, mm. */
-export const TEMPLATE_TEXT = 16;
+const TEMPLATE_TEXT = 16;
 
 /** A panel's template as an SVG file in millimetres. */
 export function panelSvg(drawing: PanelDrawing): string {

@@ -1,12 +1,10 @@
 export { AlcoveView, type AlcoveViewProps } from './AlcoveView';
 export {
-  everyLayer,
   FinishedView,
   type FinishedViewProps,
   type Layers,
   type Photographer,
   type Side,
-  standAt,
   type Viewpoint,
 } from './client';
 export type { Layer } from './geometry';

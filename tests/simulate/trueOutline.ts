@@ -4,7 +4,7 @@ import type { TrueAlcove } from './trueAlcove';
 import { type Build, contourPoints, trueEdge } from './trueEdge';
 
 /** Edges of a panel at low u and at high u. */
-export const uprightEdges = (panel: PanelName): [EdgeName, EdgeName] =>
+const uprightEdges = (panel: PanelName): [EdgeName, EdgeName] =>
   panel === 'back' ? ['left', 'right'] : ['back', 'front'];
 
 /** True outline of a panel, counter-clockwise in (u, v): `perEdge` points an edge and the corners of the rim's contour. */

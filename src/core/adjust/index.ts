@@ -1,6 +1,6 @@
 export { type Adjustment, adjust, standardDeviation } from './adjust';
 export { assumedParameters } from './assumed';
-export { type CutEdge, product, responsesOf } from './cutEdgeMoves';
+export { type CutEdge, responsesOf } from './cutEdgeMoves';
 export { kindReports } from './kinds';
 export { readingReports } from './readingReports';
 export type {

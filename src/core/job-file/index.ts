@@ -1,5 +1,5 @@
 export type { Choice } from './choice';
-export { type Finish, finish } from './finish';
+export type { Finish } from './finish';
 export {
   type Bedding,
   type Carrying,

@@ -8,7 +8,7 @@ import { tapeSd } from '../survey';
 import { type ApronPoint, apronAt, apronLine } from './apron';
 
 /** A leg narrower than this breaks when it is cut, mm (common practice, no source). */
-export const LEAST_LEG = 8;
+const LEAST_LEG = 8;
 /** The front edge is compared with the apron at this many heights. */
 const STEPS = 24;
 

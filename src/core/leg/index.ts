@@ -1,3 +1,3 @@
 export { type ApronPoint, apronAt, apronLine, farthestOut } from './apron';
-export { fitLegs, LEAST_LEG } from './fitLegs';
+export { fitLegs } from './fitLegs';
 export { splitContour } from './splitContour';

@@ -7,6 +7,6 @@ export {
   printLength,
 } from './formatLength';
 export { formatPlusMinus } from './formatPlusMinus';
-export { LARGEST_DENOMINATOR } from './fraction';
+
 export { type ParsedLength, parseLength } from './parseLength';
 export { type DisplayUnit, LONGEST_LENGTH, MM_PER_INCH } from './unit';

@@ -10,7 +10,7 @@ export function counterClockwise(polygon: readonly Point[]): Point[] {
   return turnsLeft(polygon) ? [...polygon] : [...polygon].reverse();
 }
 
-export function turnsLeft(polygon: readonly Point[]): boolean {
+function turnsLeft(polygon: readonly Point[]): boolean {
   let twice = 0;
   polygon.forEach(([x, y], i) => {
     const [nextX, nextY] = polygon[(i + 1) % polygon.length]!;

@@ -76,7 +76,7 @@ function placeOff(alcove: Alcove, wall: WallName, off: number, u: Dual, v: Dual,
 }
 
 /** Frame of a face on a wall: w out into the room, x to the viewer's right along the level line, or y straight up the wall. */
-export function wallFrame(alcove: Alcove, wall: WallName, off: number, u: number, v: number, exact: 'x' | 'y'): Frame {
+function wallFrame(alcove: Alcove, wall: WallName, off: number, u: number, v: number, exact: 'x' | 'y'): Frame {
   const turn = wall === 'left' ? -1 : 1;
   const right = plus([0, 0, 0], alongLevel(alcove, wall, u, v), turn);
   const up = upWall(alcove, wall, u, v);

@@ -17,7 +17,7 @@ export interface Given {
 }
 
 /** A row with less redundancy than this cannot be tested: nothing else says what it should be. */
-export const LEAST_REDUNDANCY = 1e-6;
+const LEAST_REDUNDANCY = 1e-6;
 
 /** Entry of the residual cofactors I − Q Qᵀ. */
 export function residualCofactor({ orthogonal }: Pick<Residuals, 'orthogonal'>, i: number, j: number): number {

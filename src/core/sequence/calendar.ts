@@ -63,7 +63,7 @@ function freeHands(busy: readonly Busy[], span: Span, people: number): (1 | 2)[]
 }
 
 /** Weekday of the plan's first day, 1 = Monday; without a date the plan begins on the first day of work. */
-export function firstWeekday({ start, days }: Schedule): number {
+function firstWeekday({ start, days }: Schedule): number {
   if (start === undefined) return Math.min(...days);
   return ((new Date(`${start}T00:00:00Z`).getUTCDay() + 6) % 7) + 1;
 }

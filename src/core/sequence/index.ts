@@ -1,8 +1,8 @@
 export { type JointBatch, jointBatches } from './batches';
-export { type Booking, bookTasks, firstWeekday } from './calendar';
-export { cautions } from './cautions';
+export { type Booking, bookTasks } from './calendar';
+
 export { type CriticalPath, criticalPath, type TaskTimes } from './criticalPath';
 export { cureTime } from './cure';
 export { type SequenceStep, sequenceFor } from './sequence';
 export type { Task, TaskKind } from './task';
-export { tasksFor, type Worked } from './tasks';
+export type { Worked } from './tasks';

@@ -3,7 +3,7 @@ import { judge } from './judge';
 import type { EdgeRunOut } from './report';
 
 /** What the sealant or the trim of a joint takes up of an edge that is cut straight and square, mm: 1/8 in (common practice, no source). */
-export const JOINT_TAKES_UP = 25.4 / 8;
+const JOINT_TAKES_UP = 25.4 / 8;
 
 const level = (edge: EdgeName): boolean => edge === 'bottom' || edge === 'top';
 

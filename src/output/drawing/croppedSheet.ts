@@ -33,7 +33,7 @@ export function breakLine(from: Point, to: Point, size: number): Point[] {
 }
 
 /** A polygon cut to a rectangle, one side after the other (Sutherland–Hodgman). */
-export function within(points: Point[], { left, right, bottom, top }: Rectangle): Point[] {
+function within(points: Point[], { left, right, bottom, top }: Rectangle): Point[] {
   const sides: ((point: Point) => number)[] = [
     ([x]) => x - left,
     ([x]) => right - x,

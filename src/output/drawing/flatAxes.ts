@@ -2,8 +2,8 @@ import type { Point } from '../../core';
 import type { Rectangle, Shape } from './shape';
 
 /** Lengths of the two strokes, mm: the longer one lies along the first flat axis. */
-export const AXIS_LONG = 40;
-export const AXIS_SHORT = 20;
+const AXIS_LONG = 40;
+const AXIS_SHORT = 20;
 /** The corner lies at whole multiples of this, mm. */
 const GRID = 10;
 const TEXT = 4;

@@ -12,9 +12,9 @@ export type {
 } from './drawing';
 export { panelTitle } from './edgeWords';
 export { flatAxes } from './flatAxes';
-export { geometryShapes, panelShapes } from './geometryShapes';
+export { geometryShapes } from './geometryShapes';
 export { holeLines, markLines } from './labelLines';
-export { type Lengths, lengthsOf, SCRIBE_BEYOND } from './lengths';
+export { type Lengths, lengthsOf } from './lengths';
 export { edgeSentence, templateNotes } from './notes';
 export { panelDrawing } from './panelDrawing';
 export {
@@ -33,7 +33,6 @@ export {
   layers,
   line,
   type Polyline,
-  polygon,
   type Rectangle,
   type Shape,
   type Words,
@@ -42,4 +41,4 @@ export {
 export { shapeBounds } from './shapeBounds';
 export { spread } from './spread';
 export { type TemplateOptions, templateShapes } from './templateShapes';
-export { type MeasureText, roughTextWidth, wrapText } from './textWidth';
+export { type MeasureText, wrapText } from './textWidth';

@@ -157,7 +157,7 @@ interface EdgeDistances {
 }
 
 /** Straight distances, mm, from a point to the outline along both axes; null where it is not met. */
-export function edgeDistances(outline: readonly Point[], [x, y]: Point): EdgeDistances {
+function edgeDistances(outline: readonly Point[], [x, y]: Point): EdgeDistances {
   const nearest = (values: readonly number[]): number | null => (values.length === 0 ? null : Math.min(...values));
   const across = crossings(outline, 1, y).map((at) => at - x);
   const up = crossings(outline, 0, x).map((at) => at - y);

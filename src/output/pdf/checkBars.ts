@@ -3,8 +3,8 @@ import { POINT } from './paper';
 import type { Pen } from './pen';
 
 /** mm */
-export const METRIC_BAR = 100;
-export const INCH_BAR = 4 * MM_PER_INCH;
+const METRIC_BAR = 100;
+const INCH_BAR = 4 * MM_PER_INCH;
 
 /** Two bars to lay a rule on: 100 mm and 4 in. `at` is the left end of the lower one, mm on the paper. */
 export function drawCheckBars(pen: Pen, [x, y]: Point): void {

@@ -4,7 +4,7 @@ import type { Flow } from './flow';
 import type { Pen } from './pen';
 
 /** Draws a figure as large as a room on the page holds it, in its middle; returns the scale. */
-export function drawFigure(pen: Pen, { bounds, shapes, size }: Figure, room: Rectangle): number {
+function drawFigure(pen: Pen, { bounds, shapes, size }: Figure, room: Rectangle): number {
   const scale = Math.min(
     (room.right - room.left) / (bounds.right - bounds.left),
     (room.top - room.bottom) / (bounds.top - bounds.bottom),

@@ -4,7 +4,7 @@ import { hatchLines } from './hatchLines';
 import type { Pen, Stroke } from './pen';
 
 /** Line widths and dashes in mm on the paper; layers differ by weight, dash and hatch, so that they read in black and white. */
-export const strokes: Record<Layer, Stroke> = {
+const strokes: Record<Layer, Stroke> = {
   sheet: { width: 0.18, gray: 0.35, dash: [2, 1.2] },
   sliver: { width: 0.12, gray: 0.45 },
   gap: { width: 0.3 },

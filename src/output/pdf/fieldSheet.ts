@@ -13,7 +13,7 @@ export const plannedFieldSheet = (job: Job, fonts: OutputFonts, options?: JobPac
   fieldSheet(job, surveyPlan(job), fonts, options);
 
 /** The readings of a survey plan in walking order with room to write what is read, twice, and a note. */
-export async function fieldSheet(
+async function fieldSheet(
   job: Job,
   plan: readonly PlannedReading[],
   fonts: OutputFonts,

@@ -1,5 +1,5 @@
 export { checklist } from './checklist';
-export { fieldSheet, plannedFieldSheet } from './fieldSheet';
+export { plannedFieldSheet } from './fieldSheet';
 export { type JobPackOptions, jobPack } from './jobPack';
 export { type PaperName, papers } from './paper';
 export { type QuoteOptions, quotePdf } from './quote';

@@ -33,7 +33,7 @@ function noteOf(reading: Reading): string {
   return [times > 1 && `mean of ${times}`, reading.note].filter(Boolean).join('; ');
 }
 
-export function findReading(rowId: string, job: Job): { reading: Reading; gap: number } | null {
+function findReading(rowId: string, job: Job): { reading: Reading; gap: number } | null {
   const whole = job.readings.find(({ id }) => id === rowId);
   if (whole) return { reading: whole, gap: 0 };
   const slash = rowId.lastIndexOf('/');

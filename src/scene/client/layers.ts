@@ -7,5 +7,4 @@ export interface Layers {
   sealant: boolean;
 }
 
-export const everyLayer: Layers = { panels: true, trim: true, shelves: true, fixtures: true, sealant: true };
 export const bareLayers: Layers = { panels: false, trim: false, shelves: false, fixtures: false, sealant: false };

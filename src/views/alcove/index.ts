@@ -3,6 +3,6 @@ export { allPieces } from './all-pieces';
 export { useDrawing } from './drawing-store';
 export { FactorSlider } from './FactorSlider';
 export { FirstPicture } from './FirstPicture';
-export { itemTitle } from './item-title';
+
 export { panelOf, panelTitle, panelWords } from './panel-words';
 export { useCalm } from './useCalm';

@@ -11,7 +11,7 @@ export interface Way {
   failed: boolean;
 }
 
-export const OWN_WAY = 'As planned';
+const OWN_WAY = 'As planned';
 
 /** The job as it stands and its other choices, each with its result as soon as there is one. */
 export function useWays(job: Job, result: Result): Way[] {

@@ -16,7 +16,6 @@ export {
   Plus,
   Redo,
   Rubout,
-  Swap,
   Tick,
   Undo,
   Warning,

@@ -1,7 +1,6 @@
 export {
   addressOf,
   type BenchGroup,
-  benchGroups,
   type ClientPart,
   goTo,
   type Place,

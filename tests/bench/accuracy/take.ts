@@ -5,7 +5,7 @@ import { exactValue, gapFromLine, noisy, type TrueAlcove, wallAt } from '../../s
 const HUNG = 50;
 
 /** The readings as this alcove would show them to a perfect tape. */
-export function takenExactly(alcove: TrueAlcove, places: readonly Unread[]): Reading[] {
+function takenExactly(alcove: TrueAlcove, places: readonly Unread[]): Reading[] {
   return places.map((place, i): Reading => {
     const id = `${place.kind} ${i + 1}`;
     if (place.kind !== 'plumb') {

@@ -14,10 +14,10 @@ const angleRows: readonly (readonly [upTo: number, offset: number])[] = [
 ];
 
 /** Offset from plumb, level or square over a length in mm. */
-export const angleOffset: Limit = (length) => angleRows.find(([upTo]) => length <= upTo)![1];
+const angleOffset: Limit = (length) => angleRows.find(([upTo]) => length <= upTo)![1];
 
 /** Depth under a straightedge on two high points: linear between the lengths of table 3, rounded to whole mm. */
-export const flatness =
+const flatness =
   (row: readonly number[]): Limit =>
   (length) => {
     const last = flatnessLengths.length - 1;

@@ -1,4 +1,4 @@
 export type { PieceDrawing, PieceEdgeDrawing, PieceFeature, PieceMarkDrawing } from './drawing';
 export { pieceDrawing } from './pieceDrawing';
-export { edgeLabels, type PieceShapesOptions, pieceGeometry, pieceShapes, pieceTemplateNotes } from './pieceShapes';
+export { type PieceShapesOptions, pieceGeometry, pieceShapes, pieceTemplateNotes } from './pieceShapes';
 export { shortened } from './shortened';

@@ -170,7 +170,7 @@ const slants = ({ back, face }: Piece['bodies'][number]): boolean =>
 
 const apart = ([ax, ay]: Point, [bx, by]: Point): number => Math.hypot(ax - bx, ay - by);
 
-export function boundsOf(points: readonly Point[]): Rectangle {
+function boundsOf(points: readonly Point[]): Rectangle {
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);
   return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };

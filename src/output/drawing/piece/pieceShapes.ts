@@ -85,7 +85,7 @@ function markTick(place: Place, [x, y]: Point, tick: number): Shape {
 }
 
 /** Labels on the sides nearest to what they tell of; the room round the piece grows to hold its columns. */
-export function pieceLabels({ edges, notches, tapes, brackets, bounds }: PieceDrawing, size: number): Labelled {
+function pieceLabels({ edges, notches, tapes, brackets, bounds }: PieceDrawing, size: number): Labelled {
   const labels: Labelled['labels'] = { left: [], right: [], bottom: [], top: [] };
   const put = (place: Place, { at, lines }: Label): void => {
     labels[sideFor(place, at, bounds)].push({ at, lines: lines.slice(0, LABEL_LINES) });
@@ -107,7 +107,7 @@ function sideFor(place: Place, [x, y]: Point, { left, right, bottom, top }: Piec
 }
 
 /** The edge's own label at its middle, among those of its marks. */
-export function edgeLabels({ title, methodWords, angles, path, marks }: PieceEdgeDrawing): Label[] {
+function edgeLabels({ title, methodWords, angles, path, marks }: PieceEdgeDrawing): Label[] {
   const told = marks.map(({ at, lines }): Label => ({ at, lines }));
   const half = Math.ceil(told.length / 2);
   const own: Label = { at: middleOf(path), lines: [`${title.toUpperCase()}: ${methodWords}`, ...angles] };

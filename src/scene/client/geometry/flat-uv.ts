@@ -8,7 +8,7 @@ export type Affine = readonly [number, number, number, number, number, number];
  * Wall coordinates to coordinates of the flat sheet, as an affine map fitted to the outline by least squares: what bends
  * a panel to its wall moves no point of the sheet by as much as a pattern shows.
  */
-export function flatAffine({ outline, flat }: Pick<Panel, 'outline' | 'flat'>): Affine {
+function flatAffine({ outline, flat }: Pick<Panel, 'outline' | 'flat'>): Affine {
   const mean = (points: readonly Point[], axis: 0 | 1) =>
     points.reduce((sum, point) => sum + point[axis], 0) / points.length;
   const [mu, mv] = [mean(outline, 0), mean(outline, 1)];

@@ -1,11 +1,4 @@
-import {
-  type DraftFixture,
-  type DraftJob,
-  type DraftReading,
-  type EntryKind,
-  type FieldPath,
-  valueAt,
-} from '../../../job';
+import { type DraftFixture, type DraftJob, type EntryKind, type FieldPath, valueAt } from '../../../job';
 import type { SurveyPlace, Where } from './place';
 
 /** One number of a place. */
@@ -59,27 +52,4 @@ export const pathOf = ({ list, id }: SurveyPlace, field: PlaceField): FieldPath 
 export const valueIn = (job: DraftJob, place: SurveyPlace, field: PlaceField): number | undefined => {
   const path = pathOf(place, field);
   return path === null ? undefined : (valueAt(job, path) as number | undefined);
-};
-
-/** Whether all that tells where a reading is taken is there. */
-export const isPlaced = (reading: DraftReading): boolean => {
-  switch (reading.kind) {
-    case 'tape-to-corner':
-    case 'angle':
-      return reading.height !== undefined;
-    case 'square':
-      return reading.height !== undefined && reading.alongBack !== undefined && reading.alongSide !== undefined;
-    case 'depth':
-      return reading.height !== undefined;
-    case 'tape-to-rim':
-      return reading.at !== undefined;
-    case 'span':
-      return reading.height !== undefined && reading.at !== undefined;
-    case 'plumb':
-      return reading.at !== undefined && (reading.gaps ?? []).some(({ height }) => height !== undefined);
-    case 'straightedge':
-      return [reading.from, reading.to].every((end) => end?.at !== undefined && end.height !== undefined);
-    case 'diagonal':
-      return [reading.from, reading.to].every((end) => end?.height !== undefined);
-  }
 };

@@ -8,7 +8,7 @@ import { type TrimSite, trimSite } from '../../../../src/core/trim/site';
 import { covarianceOf, jobOf } from '../panel/fitting';
 
 /** Panels that reach the front edges of walls as deep as the rim is wide, 760 mm; bed 2, thickness 6, top 980. */
-export const trimJob = (choices: Partial<JobInput> = {}): Job =>
+const trimJob = (choices: Partial<JobInput> = {}): Job =>
   jobOf({ levelAboveFloor: 1240, ...choices, fit: { frontSetBack: 0, ...choices.fit } });
 
 const panelsOf = (alcove: Alcove, job: Job, sd: number) => {
