@@ -1,5 +1,6 @@
 import type { Alcove } from '../alcove';
 import type { Panel } from '../panel';
+import { extent } from '../range';
 import { endsAt } from './sheetSections';
 import type { Pivot, Station } from './sweep';
 
@@ -10,8 +11,7 @@ const LEVELS = 9;
  * each station against the side walls where they then are. Infinite where none is between the walls.
  */
 export function edgesPass(alcove: Alcove, panel: Panel, stations: readonly Station[], pivot: Pivot): number {
-  const vs = panel.outline.map(([, v]) => v);
-  const [bottom, top] = [Math.min(...vs), Math.max(...vs)];
+  const [bottom, top] = extent(panel.outline, 1);
   const sign = pivot.first === 'low' ? 1 : -1;
   let least = Number.POSITIVE_INFINITY;
   for (const { angle, advance, shift } of stations) {

@@ -2,6 +2,7 @@ import type { Alcove } from '../alcove';
 import { constant } from '../dual';
 import type { Job, Side } from '../job-file';
 import { contourRise, crossings, type Panel, towardsRoom } from '../panel';
+import { extent, spaced } from '../range';
 import { profileOf, type Section } from './section';
 
 const LEVELS = 9;
@@ -101,11 +102,9 @@ function overheadOf({ ceiling, header }: Job['carrying']): { ceiling: number; he
 }
 
 function placesIn({ outline }: Panel, axis: 0 | 1, count: number): number[] {
-  const values = outline.map((point) => point[axis]);
-  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const [least, most] = extent(outline, axis);
   const inset = INSET * (most - least);
-  const span = most - least - 2 * inset;
-  return Array.from({ length: count }, (_, k) => least + inset + (span * k) / (count - 1));
+  return spaced(least + inset, most - inset, count);
 }
 
 /** Where a panel's outline begins and ends on a line across it. */
@@ -117,9 +116,6 @@ export function endsAt({ outline }: Panel, axis: 0 | 1, value: number): { from: 
 
 /** Largest extents of a panel on its wall, or of its flat sheet, mm. */
 export function sizeOf({ outline }: Pick<Panel, 'outline'>): { width: number; height: number } {
-  const extent = (axis: 0 | 1): number => {
-    const values = outline.map((point) => point[axis]);
-    return Math.max(...values) - Math.min(...values);
-  };
-  return { width: extent(0), height: extent(1) };
+  const [[left, right], [bottom, top]] = [extent(outline, 0), extent(outline, 1)];
+  return { width: right - left, height: top - bottom };
 }

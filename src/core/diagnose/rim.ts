@@ -3,8 +3,9 @@ import { standardDeviation } from '../adjust';
 import type { Alcove } from '../alcove';
 import { constant, type Dual, scale, subtract } from '../dual';
 import type { Side } from '../job-file';
+import { spaced } from '../range';
 import type { FrontReport, RimReport } from './report';
-import { evenSteps, sampleSurface } from './wall';
+import { sampleSurface } from './wall';
 
 /** The rim's heights and how far it is out of level, over the given stretch. */
 export function rimReport(alcove: Alcove, covariance: Matrix, x: [number, number], z: [number, number]): RimReport {
@@ -29,7 +30,7 @@ export function rimReport(alcove: Alcove, covariance: Matrix, x: [number, number
 
 /** Front edge of a side wall over the given heights. */
 export function frontReport(alcove: Alcove, covariance: Matrix, side: Side, heights: [number, number]): FrontReport {
-  const height = evenSteps(heights, 9);
+  const height = spaced(...heights, 9);
   const edge = height.map((y) => alcove.front[side].at(constant(0), constant(y)));
   return { height, value: edge.map(({ value }) => value), sd: edge.map((each) => standardDeviation(each, covariance)) };
 }

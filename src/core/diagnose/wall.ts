@@ -3,6 +3,7 @@ import { standardDeviation } from '../adjust';
 import type { Alcove } from '../alcove';
 import { add, constant, type Dual, negate, scale, subtract } from '../dual';
 import type { WallName } from '../job-file';
+import { spaced } from '../range';
 import { deviationReport } from './deviation';
 import type { SampledSurface, WallReport } from './report';
 
@@ -48,7 +49,7 @@ export function wallReport(alcove: Alcove, covariance: Matrix, wall: WallName, e
     twist: twist.value,
     twistSd: sd(twist),
     sampled: sampleSurface(field, extent.at, extent.drawn, covariance),
-    deviation: deviationReport(towardsRoom, evenSteps(extent.at, GRID), evenSteps(extent.height, GRID), covariance),
+    deviation: deviationReport(towardsRoom, spaced(...extent.at, GRID), spaced(...extent.height, GRID), covariance),
   };
 }
 
@@ -60,8 +61,8 @@ export function sampleSurface(
   covariance: Matrix,
   count = GRID,
 ): SampledSurface {
-  const at = evenSteps(a, count);
-  const height = evenSteps(b, count);
+  const at = spaced(...a, count);
+  const height = spaced(...b, count);
   const duals = height.map((y) => at.map((x) => field(x, y)));
   return {
     at,
@@ -70,6 +71,3 @@ export function sampleSurface(
     sd: duals.map((row) => row.map((each) => standardDeviation(each, covariance))),
   };
 }
-
-export const evenSteps = ([from, to]: [number, number], count: number): number[] =>
-  Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));

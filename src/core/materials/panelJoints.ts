@@ -2,6 +2,7 @@ import type { Alcove } from '../alcove';
 import { constant } from '../dual';
 import type { Job, Side, WallName } from '../job-file';
 import { contourRise, type Panel, type PanelName, type Point, panelEdges } from '../panel';
+import { extent, spaced } from '../range';
 import { closed, type Joint } from './joint';
 import { moving } from './moving';
 
@@ -31,13 +32,13 @@ export function panelJoints(alcove: Alcove, job: Job, panels: Record<PanelName, 
 function cornerJoint(alcove: Alcove, job: Job, side: Side, panel: Panel): Joint {
   const face = job.fit.bed + job.fit.thickness;
   const { lower } = panelEdges(alcove, job, side);
-  const [bottom, top] = rangeOf(panel, 1);
-  const path = steps(bottom, top).map((v): Point => [lower.at(v).value, v]);
+  const [bottom, top] = extent(panel.outline, 1);
+  const path = spaced(bottom, top, STEPS + 1).map((v): Point => [lower.at(v).value, v]);
   const widths = path.map(([z, v]): [number, number] => {
     const x = alcove[side].value(z, v) + (side === 'left' ? face : -face);
     return [v - bottom, z - (alcove.back.value(x, v) + face)];
   });
-  const [back, front] = rangeOf(panel, 0);
+  const [back, front] = extent(panel.outline, 0);
   const joint = {
     id: `corner.${side}`,
     label: `${side} inside corner`,
@@ -53,9 +54,9 @@ function cornerJoint(alcove: Alcove, job: Job, side: Side, panel: Panel): Joint 
 /** Where a panel stands over the rim, at its room face. */
 function rimJoint(alcove: Alcove, job: Job, panel: Panel): Joint {
   const face = job.fit.bed + job.fit.thickness;
-  const [from, to] = rangeOf(panel, 0);
+  const [from, to] = extent(panel.outline, 0);
   const bottom = panelEdges(alcove, job, panel.name).bottom;
-  const path = steps(from, to).map((u): Point => [u, bottom(u).value]);
+  const path = spaced(from, to, STEPS + 1).map((u): Point => [u, bottom(u).value]);
   const widths = path.map(([u, v]): [number, number] => {
     const [x, z] =
       panel.name === 'back'
@@ -63,7 +64,7 @@ function rimJoint(alcove: Alcove, job: Job, panel: Panel): Joint {
         : [alcove[panel.name].value(u, v) + (panel.name === 'left' ? face : -face), u];
     return [u - from, v - alcove.rim.value(x, z) - contourRise(job.rim, constant(z)).value];
   });
-  const [low, high] = rangeOf(panel, 1);
+  const [low, high] = extent(panel.outline, 1);
   const joint = {
     id: `rim.${panel.name}`,
     label: `rim under the ${panel.name} panel`,
@@ -90,17 +91,17 @@ const holeJoints = ({ name, holes }: Panel): Joint[] =>
 
 function frontJoint(alcove: Alcove, job: Job, side: Side, panel: Panel): Joint {
   const { upper } = panelEdges(alcove, job, side);
-  const [bottom, top] = rangeOf(panel, 1);
+  const [bottom, top] = extent(panel.outline, 1);
   return closed(`front.${side}`, `front edge of the ${side} panel`, 'caulk', {
     wall: side,
-    path: steps(bottom, top).map((v): Point => [upper.at(v).value, v]),
+    path: spaced(bottom, top, STEPS + 1).map((v): Point => [upper.at(v).value, v]),
     length: top - bottom,
   });
 }
 
 function topJoint(panel: Panel): Joint {
-  const [from, to] = rangeOf(panel, 0);
-  const [, top] = rangeOf(panel, 1);
+  const [from, to] = extent(panel.outline, 0);
+  const [, top] = extent(panel.outline, 1);
   return closed(`top.${panel.name}`, `top of the ${panel.name} panel`, 'caulk', {
     wall: panel.name,
     path: [
@@ -109,11 +110,3 @@ function topJoint(panel: Panel): Joint {
     ],
   });
 }
-
-function rangeOf({ outline }: Panel, axis: 0 | 1): [number, number] {
-  const values = outline.map((point) => point[axis]);
-  return [Math.min(...values), Math.max(...values)];
-}
-
-const steps = (from: number, to: number): number[] =>
-  Array.from({ length: STEPS + 1 }, (_, k) => from + ((to - from) * k) / STEPS);

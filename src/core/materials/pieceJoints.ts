@@ -1,6 +1,7 @@
 import type { Supplies, WallName } from '../job-file';
 import type { Point } from '../panel';
 import { fold, type Piece } from '../piece';
+import { extent, spaced } from '../range';
 import type { ShelfPiece } from '../shelf';
 import type { FittedForMaterials } from './fittedForMaterials';
 import { closed, type Joint, type JointFiller } from './joint';
@@ -82,14 +83,10 @@ const shelfJoints = ({ id, name, bracketLines, gaps }: ShelfPiece, supplied: Sup
 /** One of the long edges of a strip, wall coordinates. */
 function longEdge({ axis, outline, ...piece }: Piece, which: 'low' | 'high'): Point[] {
   const [along, across] = axis === 'x' ? ([0, 1] as const) : ([1, 0] as const);
-  const alongs = outline.map((point) => point[along]);
-  const acrosses = outline.map((point) => point[across]);
-  const [from, to] = [Math.min(...alongs), Math.max(...alongs)];
-  const edge = which === 'low' ? Math.min(...acrosses) : Math.max(...acrosses);
-  const points = Array.from({ length: STEPS + 1 }, (_, k): Point => {
-    const at = from + ((to - from) * k) / STEPS;
-    return axis === 'x' ? [at, edge] : [edge, at];
-  });
+  const edge = extent(outline, across)[which === 'low' ? 0 : 1];
+  const points = spaced(...extent(outline, along), STEPS + 1).map(
+    (at): Point => (axis === 'x' ? [at, edge] : [edge, at]),
+  );
   return onWall({ ...piece, axis }, points);
 }
 

@@ -1,5 +1,6 @@
 import type { Supplies } from '../job-file';
 import type { Panel, Point } from '../panel';
+import { extent, spaced } from '../range';
 import { clearOf, uprightRuns } from './uprightRuns';
 
 /**
@@ -10,17 +11,14 @@ export function layStrips(
   panel: Pick<Panel, 'outline' | 'holes'>,
   { spacing, edgeClear }: Supplies['strips'],
 ): [Point, Point][] {
-  const us = panel.outline.map(([u]) => u);
-  const vs = panel.outline.map(([, v]) => v);
-  const [left, right] = [Math.min(...us) + edgeClear, Math.max(...us) - edgeClear];
-  const range: [number, number] = [Math.min(...vs) + edgeClear, Math.max(...vs) - edgeClear];
+  const inside = ([least, most]: [number, number]): [number, number] => [least + edgeClear, most - edgeClear];
+  const [left, right] = inside(extent(panel.outline, 0));
+  const range = inside(extent(panel.outline, 1));
   if (right < left || range[1] < range[0]) return [];
   const steps = right - left < 1 ? 0 : Math.max(1, Math.ceil((right - left) / spacing - 1e-9));
   // A slanting edge takes up to a strip's clearance: the outermost strips follow its nearest point, not its farthest.
   const clear = clearOf(panel, 0.5 * edgeClear);
-  return Array.from({ length: steps + 1 }, (_, k) => left + ((right - left) * k) / Math.max(1, steps)).flatMap((u) =>
-    uprightRuns(u, range, clear),
-  );
+  return spaced(left, right, steps + 1).flatMap((u) => uprightRuns(u, range, clear));
 }
 
 /** Total length of strips, mm. */

@@ -1,4 +1,5 @@
 import type { Region } from '../flatten';
+import { extent } from '../range';
 import type { EdgeAt } from './clearance';
 import { type EdgeSample, sampleEdge } from './curve';
 import type { PanelEdges } from './edges';
@@ -67,7 +68,5 @@ export function outlineOf({ lower, upper, bottom, top }: Boundary): Point[] {
 
 /** Rectangle of wall coordinates around an outline. */
 export function regionOf(outline: readonly Point[]): Region {
-  const us = outline.map(([u]) => u);
-  const vs = outline.map(([, v]) => v);
-  return { u: [Math.min(...us), Math.max(...us)], v: [Math.min(...vs), Math.max(...vs)] };
+  return { u: extent(outline, 0), v: extent(outline, 1) };
 }

@@ -18,6 +18,6 @@ export type {
   PieceNote,
   Station,
 } from './piece';
-export { blankSize, counterClockwise, extent } from './shape';
+export { blankSize, counterClockwise } from './shape';
 export { cross, dot, length, plus, unit, type Vec3 } from './vector';
 export { levelStrip, uprightStrip, type WallStrip } from './wallStrip';

@@ -1,9 +1,5 @@
 import type { Point } from '../panel';
-
-export const extent = (points: readonly Point[], axis: 0 | 1): [number, number] => {
-  const values = points.map((point) => point[axis]);
-  return [Math.min(...values), Math.max(...values)];
-};
+import { extent } from '../range';
 
 /** The same polygon the other way round where it runs clockwise. */
 export function counterClockwise(polygon: readonly Point[]): Point[] {

@@ -17,6 +17,7 @@ import {
   unit,
   type Vec3,
 } from '../piece';
+import { spaced } from '../range';
 import { SQUARE } from './angle';
 import type { TrimSite } from './site';
 import { tapePlaces } from './tape';
@@ -102,7 +103,7 @@ function cornerStations({ alcove, panelFace }: TrimSite, side: Side, from: numbe
     const w = unit(plus(out, y, -dot(out, y)));
     return { origin: corner(height), x: cross(y, w), y, w };
   };
-  const heights = Array.from({ length: STEPS + 1 }, (_, k) => from + ((to - from) * k) / STEPS);
+  const heights = spaced(from, to, STEPS + 1);
   let at = Math.sign(heights[0]!) * length(plus(corner(heights[0]!), corner(0), -1));
   return heights.map((height, k) => {
     if (k > 0) at += length(plus(corner(height), corner(heights[k - 1]!), -1));

@@ -1,5 +1,5 @@
 import type { Point } from '../panel';
-import { extent } from '../piece';
+import { extent, spaced } from '../range';
 
 /** First and last strip of tape from the piece's ends, mm (common practice, no source). */
 const FROM_END = 60;
@@ -8,7 +8,6 @@ const FROM_END = 60;
 export function tapePlaces(outline: readonly Point[], axis: 'x' | 'y', spacing: number): number[] {
   const [from, to] = extent(outline, axis === 'x' ? 0 : 1);
   const inset = Math.min(FROM_END, (to - from) / 4);
-  const run = to - from - 2 * inset;
-  const intervals = Math.max(1, Math.ceil(run / spacing));
-  return Array.from({ length: intervals + 1 }, (_, k) => from + inset + (run * k) / intervals);
+  const intervals = Math.max(1, Math.ceil((to - from - 2 * inset) / spacing));
+  return spaced(from + inset, to - inset, intervals + 1);
 }

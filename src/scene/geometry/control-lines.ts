@@ -1,5 +1,5 @@
+import { spaced } from '../../core';
 import type { Vec3 } from './mesh-data';
-import { spaced } from './sampled';
 import type { AlcoveShape } from './shape';
 
 export interface ControlLine {

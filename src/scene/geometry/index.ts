@@ -15,7 +15,7 @@ export { gridMesh, joinMeshes, type MeshData, type Vec3 } from './mesh-data';
 export { isWithin, panelSolid } from './panel-solid';
 export { pieceSolid } from './piece-solid';
 export { type RimSolid, rimSolid } from './rim-solid';
-export { spaced, surfaceThrough } from './sampled';
+export { surfaceThrough } from './sampled';
 export { type AlcoveShape, alcoveShape } from './shape';
 export { tracedLine, type WallPlace } from './traced-line';
 export { intoRoom, onWall } from './wall-place';

@@ -1,6 +1,6 @@
 import type { Job } from '../../core';
+import { spaced } from '../../core';
 import { gridMesh, joinMeshes, type MeshData, type Vec3 } from './mesh-data';
-import { spaced } from './sampled';
 import type { AlcoveShape } from './shape';
 
 /** Proportions of the drawn basin only; the job gives none and no cut depends on them. */

@@ -31,7 +31,3 @@ export function surfaceThrough(
 
 export const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
-
-/** `count` numbers from `from` to `to`, both included. */
-export const spaced = (from: number, to: number, count: number): number[] =>
-  Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));

@@ -1,6 +1,6 @@
 import type { WallName } from '../../core';
+import { spaced } from '../../core';
 import { gridMesh, type MeshData, type Vec3 } from './mesh-data';
-import { spaced } from './sampled';
 import type { AlcoveShape } from './shape';
 
 const rowsDrawn = 25;

@@ -1,5 +1,6 @@
 import type { WallName } from '../../core';
-import { type AlcoveShape, gridMesh, type MeshData, onWall, spaced, type Vec3 } from '../geometry';
+import { spaced } from '../../core';
+import { type AlcoveShape, gridMesh, type MeshData, onWall, type Vec3 } from '../geometry';
 import type { WallField } from './wall-field';
 
 const rows = 33;

@@ -1,5 +1,6 @@
 import type { WallName } from '../../core';
-import { type AlcoveShape, onWall, spaced, type Vec3 } from '../geometry';
+import { spaced } from '../../core';
+import { type AlcoveShape, onWall, type Vec3 } from '../geometry';
 import type { WallField } from './wall-field';
 
 /** A plane through a wall: upright at a place along it, or level at a height. */

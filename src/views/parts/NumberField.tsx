@@ -1,7 +1,6 @@
 import { useId } from 'react';
 import { type EntryKind, type FieldPath, useDraft } from '../../job';
-import { moveOn } from './moveOn';
-import styles from './parts.module.css';
+import { EntryField } from './EntryField';
 import { useEntry } from './useEntry';
 import { useLengths } from './useLengths';
 
@@ -31,7 +30,7 @@ export function NumberField({
   labelShown = false,
 }: NumberFieldProps) {
   const id = useId();
-  const { text, fault, onEnter, onText, onLeave } = useEntry(path, kind, optional);
+  const entry = useEntry(path, kind, optional);
   const lengths = useLengths();
   const currency = useDraft(({ draft }) => draft.job.prices.currency);
   const marks: Record<EntryKind, string | undefined> = {
@@ -43,40 +42,16 @@ export function NumberField({
     percent: '%',
     number: unit,
   };
-  const mark = marks[kind];
   return (
-    <span className={styles.field} data-stacked={labelShown || undefined}>
-      <label htmlFor={id} className={labelShown ? styles.fieldLabel : 'unseen'}>
-        {label}
-      </label>
-      <span className={styles.fieldBox}>
-        <input
-          id={id}
-          className={styles.number}
-          value={text}
-          placeholder={placeholder}
-          autoComplete="off"
-          spellCheck={false}
-          enterKeyHint="next"
-          aria-invalid={fault !== null}
-          aria-describedby={fault === null ? undefined : `${id}-fault`}
-          onChange={({ target }) => onText(target.value)}
-          data-entry
-          onKeyDown={moveOn}
-          onFocus={onEnter}
-          onBlur={onLeave}
-        />
-        {mark && (
-          <span className={styles.mark} aria-hidden="true">
-            {mark}
-          </span>
-        )}
-      </span>
-      {fault !== null && (
-        <span id={`${id}-fault`} className={styles.fault}>
-          {fault}
-        </span>
-      )}
-    </span>
+    <EntryField
+      id={id}
+      entry={entry}
+      label={label}
+      labelShown={labelShown}
+      value={entry.text}
+      placeholder={placeholder}
+      mark={marks[kind]}
+      onText={entry.onText}
+    />
   );
 }

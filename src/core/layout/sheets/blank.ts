@@ -1,6 +1,7 @@
 import type { Job, WallName } from '../../job-file';
 import type { Panel } from '../../panel';
-import { extent, type Piece } from '../../piece';
+import type { Piece } from '../../piece';
+import { extent } from '../../range';
 
 /** A rectangle to be cut roughly for a piece, mm. */
 export interface Blank {

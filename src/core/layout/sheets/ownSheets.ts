@@ -1,6 +1,6 @@
 import type { Job } from '../../job-file';
 import type { Panel } from '../../panel';
-import { extent } from '../../piece';
+import { extent } from '../../range';
 import { panelId } from './blank';
 import type { OpenSheet } from './openSheet';
 import type { Region } from './region';

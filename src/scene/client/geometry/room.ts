@@ -1,5 +1,6 @@
 import type { Job } from '../../../core';
-import { type AlcoveShape, gridMesh, joinMeshes, type MeshData, spaced, type Vec3 } from '../../geometry';
+import { spaced } from '../../../core';
+import { type AlcoveShape, gridMesh, joinMeshes, type MeshData, type Vec3 } from '../../geometry';
 
 /** The room is drawn only: nothing is cut by it. mm */
 const CEILING = 2440;

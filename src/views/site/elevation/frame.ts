@@ -1,4 +1,4 @@
-import type { Result, Side, WallName } from '../../../core';
+import { type Result, type Side, spaced, type WallName } from '../../../core';
 
 /** A point of the development, mm: x to the right from the plumb line, y up from the level line. */
 export type Point = readonly [x: number, y: number];
@@ -72,18 +72,18 @@ export function wallOutline(frame: Frame, wall: WallName): Point[] {
   const { corner, front, top } = frame;
   const foot = (at: number): Point => frame.point(wall, at, frame.rim(wall, at));
   const upright = (at: (y: number) => number, from: number): Point[] =>
-    steps(from, top).map((y) => frame.point(wall, at(y), y));
+    spaced(from, top, STEPS + 1).map((y) => frame.point(wall, at(y), y));
   if (wall === 'back') {
     const [left, right] = [corner.left(0), corner.right(0)];
     return [
-      ...steps(left, right).map(foot),
+      ...spaced(left, right, STEPS + 1).map(foot),
       ...upright(corner.right, frame.rim('back', right)),
       ...upright(corner.left, frame.rim('back', left)).reverse(),
     ];
   }
   const out = front[wall](0);
   return [
-    ...steps(0, out).map(foot),
+    ...spaced(0, out, STEPS + 1).map(foot),
     ...upright(front[wall], frame.rim(wall, out)),
     ...upright(() => 0, frame.rim(wall, 0)).reverse(),
   ];
@@ -93,16 +93,13 @@ export function wallOutline(frame: Frame, wall: WallName): Point[] {
 export function rimLine(frame: Frame): Point[] {
   const { corner, front } = frame;
   const along = (wall: WallName, from: number, to: number): Point[] =>
-    steps(from, to).map((at) => frame.point(wall, at, frame.rim(wall, at)));
+    spaced(from, to, STEPS + 1).map((at) => frame.point(wall, at, frame.rim(wall, at)));
   return [
     ...along('left', front.left(0), 0),
     ...along('back', corner.left(0), corner.right(0)),
     ...along('right', 0, front.right(0)),
   ];
 }
-
-const steps = (from: number, to: number): number[] =>
-  Array.from({ length: STEPS + 1 }, (_, i) => from + ((to - from) * i) / STEPS);
 
 /** A line through values at increasing knots, straight between them and beyond. */
 function between(knots: readonly number[], values: readonly number[]): (at: number) => number {

@@ -1,0 +1,2 @@
+export { extent } from './extent';
+export { spaced } from './spaced';
