@@ -1,6 +1,9 @@
 import { type Job, parseJob } from '../core';
 
-/** A job with no reading, its sheets as stiff as stated and cut as they sit, the rest at its default; 62 × 96 in and 32 × 96 in. */
+/**
+ * A job with no reading, its sheets as stiff as stated and cut as they sit, the rest at its default; 62 × 96 in and 32
+ * × 96 in.
+ */
 export function blankJob(): Job {
   const parsed = parseJob({
     format: 'nookwright-job',

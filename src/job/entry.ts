@@ -16,7 +16,10 @@ export type Entry = { ok: true; value: number } | { ok: false; message: string }
 /** True for a text with nothing in it but perhaps a sign. */
 export const isBlank = (text: string): boolean => /^\s*[-−–+]?\s*$/.test(text);
 
-/** Reads the text of a field, in the unit and the currency shown. Gives mm for a length, mm per m for a slope, minor units for money (a metre), 0 to 1 for a share. */
+/**
+ * Reads the text of a field, in the unit and the currency shown. Gives mm for a length, mm per m for a slope, minor
+ * units for money (a metre), 0 to 1 for a share.
+ */
 export function readEntry(kind: EntryKind, text: string, unit: DisplayUnit, currency = 'USD'): Entry {
   if (isBlank(text)) return { ok: false, message: 'needs a value' };
   if (kind === 'length' || kind === 'slope') {

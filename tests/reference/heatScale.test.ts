@@ -46,7 +46,10 @@ const views = {
   ),
 };
 
-/** Difference in OKLab that is plain to see side by side (0.02 is about a just noticeable one; common practice, no source). */
+/**
+ * Difference in OKLab that is plain to see side by side (0.02 is about a just noticeable one; common practice, no
+ * source).
+ */
 const PLAIN = 0.05;
 
 describe.each(Object.entries(views))('the scale as seen by %s', (_, seen) => {

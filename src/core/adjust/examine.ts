@@ -12,7 +12,10 @@ import type { AlcoveProblem } from './problem';
 
 /** What the tests say about a fit. */
 export interface Examination {
-  /** what the rows looked at mean; a fit made after it has as many readings and priors, but may have other rows for scans */
+  /**
+   * what the rows looked at mean; a fit made after it has as many readings and priors, but may have other rows for
+   * scans
+   */
   rows: AlcoveProblem['rows'];
   /** rows that look wrong, readings and priors */
   search: BlunderSearch;

@@ -6,7 +6,10 @@ import type { WayIn } from './report';
 /** Narrower than this a panel is not bowed, mm. */
 const LEAST_CHORD = 50;
 
-/** The bow, as stiff a sheet as the job states, that draws a panel's upright edges together by `shortening` mm; null where no bow can. */
+/**
+ * The bow, as stiff a sheet as the job states, that draws a panel's upright edges together by `shortening` mm; null
+ * where no bow can.
+ */
 export function bowFor(
   { strainLimit, modulusAcross }: Bedding,
   { thickness }: Pick<Panel, 'thickness'>,

@@ -6,7 +6,10 @@ export type Vec3 = [number, number, number];
 export interface Pose {
   /** what is done to come here; empty between */
   step: string;
-  /** turned about an axis of the alcove through the pivot, as seen along it: y upright, x level along the back wall, z out */
+  /**
+   * turned about an axis of the alcove through the pivot, as seen along it: y upright, x level along the back wall, z
+   * out
+   */
   axis: 'x' | 'y' | 'z';
   pivot: Vec3;
   angle: number;

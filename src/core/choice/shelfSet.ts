@@ -14,7 +14,10 @@ export const SHELF_COUNTS = [1, 2, 3] as const;
 /** 7, 9 and 11 in, made in these sizes by habit of the trade; common practice, no source. */
 export const SHELF_SIZES = [178, 229, 279] as const;
 
-/** Lowest, highest and the most between two, mm: within reach of somebody sitting and standing; common practice, no source. */
+/**
+ * Lowest, highest and the most between two, mm: within reach of somebody sitting and standing; common practice, no
+ * source.
+ */
 const LOWEST = 300;
 const HIGHEST = 1150;
 const APART = 400;

@@ -13,7 +13,10 @@ export interface SampledField {
   sd: number[][];
 }
 
-/** Distance of a wall from its best plumb plane and from its best plane, towards the room positive, over the judged area. */
+/**
+ * Distance of a wall from its best plumb plane and from its best plane, towards the room positive, over the judged
+ * area.
+ */
 export interface DeviationReport {
   at: number[];
   height: number[];
@@ -52,7 +55,10 @@ export interface RimReport {
   z: number[];
   value: number[][];
   sd: number[][];
-  /** mm per m along the back wall, positive = higher at the right; and from the back to the front, positive = higher at the front */
+  /**
+   * mm per m along the back wall, positive = higher at the right; and from the back to the front, positive = higher at
+   * the front
+   */
   outOfLevel: { along: number; alongSd: number; across: number; acrossSd: number };
 }
 

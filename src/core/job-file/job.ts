@@ -75,7 +75,10 @@ const rim = z
         (points) => points.every((point, i) => i === 0 || point[1] < points[i - 1]![1]),
         'each point must lie lower than the one before',
       ),
-    /** standard deviation (1 sigma) of the contour's points across the apron, mm: contour gauge or offsets, and the width */
+    /**
+     * standard deviation (1 sigma) of the contour's points across the apron, mm: contour gauge or offsets, and the
+     * width
+     */
     contourSd: standardDeviation(50).default(1),
   })
   .refine(({ profile, width }) => (profile.at(-1)?.[0] ?? 0) <= width, {

@@ -13,8 +13,8 @@ const CIRCLE = 24;
 export type Covered = (id: string) => boolean;
 
 /**
- * Every joint of the panels, in the alcove whose walls are where the panels' backs stand: corners, rim and holes wet, front edges and tops at the room side where no
- * trim covers them.
+ * Every joint of the panels, in the alcove whose walls are where the panels' backs stand: corners, rim and holes wet,
+ * front edges and tops at the room side where no trim covers them.
  */
 export function panelJoints(alcove: Alcove, job: Job, panels: Record<PanelName, Panel>, covered: Covered): Joint[] {
   const sides: Side[] = ['left', 'right'];

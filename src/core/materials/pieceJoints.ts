@@ -65,7 +65,10 @@ const legJoints = (piece: Piece): Joint[] =>
         ];
   });
 
-/** A shelf is sealed to both panels, its gap at the narrower and wider end as it comes; it grows across each joint by its own depth. */
+/**
+ * A shelf is sealed to both panels, its gap at the narrower and wider end as it comes; it grows across each joint by
+ * its own depth.
+ */
 const shelfJoints = ({ id, name, bracketLines, gaps }: ShelfPiece, supplied: Supplies['movement']): Joint[] =>
   bracketLines.map(({ wall, from, to }) => {
     const gap = gaps.find((each) => each.wall === wall);

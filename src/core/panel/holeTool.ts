@@ -12,7 +12,10 @@ const MM_SAWS = [
   89, 92, 95, 98, 102, 105, 108, 111, 114, 121, 127, 140, 152,
 ];
 
-/** A saw may be this much larger than the hole asked for, mm: less than a trim plate covers (common practice, no source). */
+/**
+ * A saw may be this much larger than the hole asked for, mm: less than a trim plate covers (common practice, no
+ * source).
+ */
 export const LARGEST_OVERSIZE = 4;
 
 /** A jigsaw blade passes through this, mm: 3/8 in (common practice, no source). */

@@ -56,7 +56,10 @@ export interface Angle {
 export interface PieceEnd {
   name: string;
   joint: 'butt' | 'mitre' | 'scribe';
-  /** angle in the face from a square cut, positive where the strip is longer along its outer edge (upper edge of a level strip, front edge of an upright one) */
+  /**
+   * angle in the face from a square cut, positive where the strip is longer along its outer edge (upper edge of a level
+   * strip, front edge of an upright one)
+   */
   mitre: Angle;
   /** angle through the thickness from a square cut, positive where the strip is longer at its back */
   bevel: Angle;

@@ -75,7 +75,10 @@ function placeOff(alcove: Alcove, wall: WallName, off: number, u: Dual, v: Dual,
   return { x: shift(x, w * out[0]), y: shift(y, w * out[1]), z: shift(z, w * out[2]) };
 }
 
-/** Frame of a face on a wall: w out into the room, x to the viewer's right along the level line, or y straight up the wall. */
+/**
+ * Frame of a face on a wall: w out into the room, x to the viewer's right along the level line, or y straight up the
+ * wall.
+ */
 function wallFrame(alcove: Alcove, wall: WallName, off: number, u: number, v: number, exact: 'x' | 'y'): Frame {
   const turn = wall === 'left' ? -1 : 1;
   const right = plus([0, 0, 0], alongLevel(alcove, wall, u, v), turn);

@@ -1,4 +1,7 @@
-/** Usual cautions beside the steps where they belong. None is more certain than the product's sheet, local code or a licensed trade. */
+/**
+ * Usual cautions beside the steps where they belong. None is more certain than the product's sheet, local code or a
+ * licensed trade.
+ */
 export const cautions = {
   water: 'Shut off and drain the supply before touching plumbing; know where the main valve is.',
   electric:

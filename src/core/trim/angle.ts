@@ -34,5 +34,8 @@ function angleOf({ run, over, ends }: CutRun, foreshortened: number, sd: (quanti
   };
 }
 
-/** What half a joint between mitred ends, measured square to the cut, takes off each piece level from its neighbour's face. */
+/**
+ * What half a joint between mitred ends, measured square to the cut, takes off each piece level from its neighbour's
+ * face.
+ */
 export const halfJoint = (joint: number, cornerAngle: number): number => joint / 2 / Math.sin(cornerAngle / 2);

@@ -10,7 +10,10 @@ import { limitsOf } from './tolerances';
 import { wallFigures } from './wallFigures';
 import { listed } from './words';
 
-/** A wall this far out of flat, or out of plumb over its panels, mm (1 in, 1 1/2 in), has something wrong behind it (common practice, no source). */
+/**
+ * A wall this far out of flat, or out of plumb over its panels, mm (1 in, 1 1/2 in), has something wrong behind it
+ * (common practice, no source).
+ */
 export const GROSSLY_UNEVEN = 25.4;
 export const GROSSLY_LEANING = 38.1;
 

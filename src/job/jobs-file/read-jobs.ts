@@ -26,7 +26,10 @@ export interface Incoming {
 
 export type JobsRead = { ok: true; jobs: Incoming[] } | { ok: false; message: string; faults: Fault[] };
 
-/** Reads a file as `readJobs` does; one that is too large is not even taken into memory. Rejects where it cannot be read. */
+/**
+ * Reads a file as `readJobs` does; one that is too large is not even taken into memory. Rejects where it cannot be
+ * read.
+ */
 export async function readJobsFile(file: File): Promise<JobsRead> {
   if (file.size > limits.file) return tooLarge(file.size);
   return readJobs(file.name, new Uint8Array(await file.arrayBuffer()));

@@ -5,7 +5,10 @@ import type { Journal } from './journal';
 const prefix = 'nookwright-unwritten-';
 const noted = z.object({ id: z.string(), draft: z.unknown(), changedAt: z.number(), revision: z.number() });
 
-/** The journal in `localStorage`, the browser's only storage that answers at once. Where it is blocked, nothing is noted. */
+/**
+ * The journal in `localStorage`, the browser's only storage that answers at once. Where it is blocked, nothing is
+ * noted.
+ */
 export function browserJournal(): Journal {
   return {
     note: (job) => {

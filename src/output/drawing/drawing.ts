@@ -55,7 +55,10 @@ export interface EdgeDrawing {
   leave: { extra: Measure; marks: number[]; words: string } | null;
 }
 
-/** A strip between an edge and the sheet's side. `sliver`: to cut off; `offcut`: too wide to be a sliver; `gap`: missing. */
+/**
+ * A strip between an edge and the sheet's side. `sliver`: to cut off; `offcut`: too wide to be a sliver; `gap`:
+ * missing.
+ */
 export interface Strip {
   edge: EdgeName;
   kind: 'sliver' | 'offcut' | 'gap';

@@ -8,7 +8,10 @@ export const methodWords: Record<CutMethod, string> = {
   jigsaw: 'jigsaw',
 };
 
-/** Which side is up for a tool: a knife scores the face; an ordinary jigsaw blade cuts upwards and tears the side it leaves. */
+/**
+ * Which side is up for a tool: a knife scores the face; an ordinary jigsaw blade cuts upwards and tears the side it
+ * leaves.
+ */
 const sideUp: Record<CutMethod, string> = {
   factory: '',
   plane: 'either side up',

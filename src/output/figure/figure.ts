@@ -36,7 +36,10 @@ export interface Figure {
   shapes: FigureShape[];
 }
 
-/** How a look is painted: line width and dashes in mm on the paper, grays from 0 black to 1 white. Reads in black and white. */
+/**
+ * How a look is painted: line width and dashes in mm on the paper, grays from 0 black to 1 white. Reads in black and
+ * white.
+ */
 export interface Paint {
   width: number;
   gray: number;

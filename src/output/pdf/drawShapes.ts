@@ -3,7 +3,10 @@ import type { Layer, Shape } from '../drawing';
 import { hatchLines } from './hatchLines';
 import type { Pen, Stroke } from './pen';
 
-/** Line widths and dashes in mm on the paper; layers differ by weight, dash and hatch, so that they read in black and white. */
+/**
+ * Line widths and dashes in mm on the paper; layers differ by weight, dash and hatch, so that they read in black and
+ * white.
+ */
 const strokes: Record<Layer, Stroke> = {
   sheet: { width: 0.18, gray: 0.35, dash: [2, 1.2] },
   sliver: { width: 0.12, gray: 0.45 },

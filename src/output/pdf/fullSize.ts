@@ -50,7 +50,10 @@ const WHOLE_UP_TO = 1000;
 /** What is printed of a vertical above its scribed foot, mm. */
 const ABOVE_FOOT = 40;
 
-/** A piece at full size where that helps at the saw: legs, shelves, short upright fillers, and the scribed foot of a vertical. */
+/**
+ * A piece at full size where that helps at the saw: legs, shelves, short upright fillers, and the scribed foot of a
+ * vertical.
+ */
 export function pieceFullSize(drawing: PieceDrawing): FullSize | null {
   const { kind, axis, outline, bounds, edges } = drawing;
   const long = Math.max(bounds.right - bounds.left, bounds.top - bounds.bottom);

@@ -4,7 +4,10 @@ import type { PanelDrawing } from '../drawing';
 /** Consecutive points as strokes. */
 export const strokesOf = (path: Point[]): [Point, Point][] => path.slice(1).map((point, i) => [path[i]!, point]);
 
-/** Every line of a template that words had better keep clear of: cut edges, control lines, marks, holes as twelve-sided figures. */
+/**
+ * Every line of a template that words had better keep clear of: cut edges, control lines, marks, holes as twelve-sided
+ * figures.
+ */
 export function templateStrokes({ outline, levelLine, plumbDatum, holes, edges }: PanelDrawing): [Point, Point][] {
   const round = (hole: PanelDrawing['holes'][number]) => {
     const {

@@ -6,7 +6,10 @@ import { POINT } from './paper';
 
 const kinds = { work: '', gate: 'CHECK', wait: 'wait' };
 
-/** Checklist of the work with times and room for initials, and what can be done while something cures; returns the first page. */
+/**
+ * Checklist of the work with times and room for initials, and what can be done while something cures; returns the first
+ * page.
+ */
 export function workPages(pack: Pack, job: Job, { sequence }: Result): Leaf {
   const { people, temperature } = job.schedule;
   const flow = new Flow(

@@ -1,7 +1,10 @@
 import { type Layer, layers, type Rectangle, type Shape, shapeBounds } from '../drawing';
 import { escapeXml } from './escapeXml';
 
-/** Lines keep one width on a screen and on paper; strips are hatched, gaps cross-hatched, so that both read in black and white. */
+/**
+ * Lines keep one width on a screen and on paper; strips are hatched, gaps cross-hatched, so that both read in black and
+ * white.
+ */
 const style = `
 .layer{fill:none;stroke:#111;stroke-width:1px;stroke-linejoin:round}
 .layer *{vector-effect:non-scaling-stroke}

@@ -8,7 +8,10 @@ export function jointWidthAlong({ widths }: Pick<Joint, 'widths'>, { display }: 
   return at.every((each) => each === at[0]) ? `${at[0]} all along` : at.join(', ');
 }
 
-/** What movement asks of a joint's sealant, `0.6 mm: 80 %` of what its class takes; `fillet only` where it has no width to take. */
+/**
+ * What movement asks of a joint's sealant, `0.6 mm: 80 %` of what its class takes; `fillet only` where it has no width
+ * to take.
+ */
 export function movementUse({ moves, filler }: Pick<Joint, 'moves' | 'filler'>): string {
   if (filler === 'caulk') return 'dry';
   if (moves === null) return 'fillet only';

@@ -14,7 +14,10 @@ export interface Stand {
   far: number;
 }
 
-/** Eyes are this share of a person's height above the floor: standing height less 0.12 m of 1.75 m (common figures, no source). */
+/**
+ * Eyes are this share of a person's height above the floor: standing height less 0.12 m of 1.75 m (common figures, no
+ * source).
+ */
 export const EYE_SHARE = 0.93;
 /** Eyes above the rim of somebody who sits in the tub, mm (common practice, no source). */
 const SEATED = 420;

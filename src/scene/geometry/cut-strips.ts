@@ -54,7 +54,10 @@ export function cutStrips(
   });
 }
 
-/** Width to draw for a true one, both signed: the least along the edge is kept, up to `mostEven`, what is more is widened. */
+/**
+ * Width to draw for a true one, both signed: the least along the edge is kept, up to `mostEven`, what is more is
+ * widened.
+ */
 function drawnWidth(stations: readonly Station[], widen: number): (sliver: number) => number {
   const all = stations.map(({ sliver }) => sliver);
   const [least, most] = [Math.min(...all), Math.max(...all)];

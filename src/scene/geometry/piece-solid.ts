@@ -47,7 +47,10 @@ function counterClockwise(body: Body): Body {
   return twice > 0 ? body : { ...body, back: [...body.back].reverse(), face: [...body.face].reverse() };
 }
 
-/** Both loops with as many points added to each side of one as to that of the other; in single precision, as triangles are. */
+/**
+ * Both loops with as many points added to each side of one as to that of the other; in single precision, as triangles
+ * are.
+ */
 function dividedTogether({ back, face }: Body): { back: Corner[]; face: Corner[] } {
   const loops: { back: Corner[]; face: Corner[] } = { back: [], face: [] };
   face.forEach((corner, i) => {

@@ -16,7 +16,10 @@ export interface RimSolid {
   edges: Vec3[][];
 }
 
-/** Tub or shower base: the measured rim with a plain basin and apron below it, open at the back and sides that no one sees. */
+/**
+ * Tub or shower base: the measured rim with a plain basin and apron below it, open at the back and sides that no one
+ * sees.
+ */
 export function rimSolid(shape: AlcoveShape, rim: Job['rim'], place: (point: Vec3) => Vec3): RimSolid {
   const { ledge, depthShare, draft } = basin[rim.kind];
   const left = shape.corner.left(shape.bottom);

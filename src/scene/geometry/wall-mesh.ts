@@ -6,7 +6,10 @@ import type { AlcoveShape } from './shape';
 const rowsDrawn = 25;
 const columnsDrawn = 25;
 
-/** The measured face of a wall between its corners, front edges and the heights that the panels reach; it faces the room. */
+/**
+ * The measured face of a wall between its corners, front edges and the heights that the panels reach; it faces the
+ * room.
+ */
 export function wallMesh(shape: AlcoveShape, wall: WallName, place: (point: Vec3) => Vec3): MeshData {
   const rows = spaced(shape.bottom, shape.top, rowsDrawn).map((y) => rowOf(shape, wall, y).map(place));
   return gridMesh(rows, wall === 'right');

@@ -1,6 +1,9 @@
 import { encoded, type Oklab, oklabToLinear } from './oklab';
 
-/** Into the room, true, away from the room: blue, near white and orange-brown, which no kind of colour blindness confuses. */
+/**
+ * Into the room, true, away from the room: blue, near white and orange-brown, which no kind of colour blindness
+ * confuses.
+ */
 const intoRoom: Oklab = [0.42, -0.035, -0.125];
 const neutral: Oklab = [0.965, 0.0, 0.004];
 const away: Oklab = [0.5, 0.075, 0.1];

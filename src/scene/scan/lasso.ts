@@ -1,7 +1,10 @@
 /** A place on the drawing, px from its left and its top. */
 export type ScreenPoint = readonly [x: number, y: number];
 
-/** How the drawing shows a place: columns of the 4 × 4 matrix from the cloud's coordinates to the clip cube, and its size in px. */
+/**
+ * How the drawing shows a place: columns of the 4 × 4 matrix from the cloud's coordinates to the clip cube, and its
+ * size in px.
+ */
 export interface Projection {
   matrix: readonly number[];
   width: number;

@@ -3,7 +3,10 @@ import { type Hump, plausibleAlcove, randomFrom, type TrueAlcove } from '../../s
 
 const WALLS: WallName[] = ['back', 'left', 'right'];
 
-/** An alcove with a hump or hollow of 1 to 4 mm over some 250 to 450 mm on each wall, which the minimum basis cannot follow. */
+/**
+ * An alcove with a hump or hollow of 1 to 4 mm over some 250 to 450 mm on each wall, which the minimum basis cannot
+ * follow.
+ */
 export function unevenAlcove(seed: number): TrueAlcove {
   const random = randomFrom(seed + 40_000);
   const humps = WALLS.map(

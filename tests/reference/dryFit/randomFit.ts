@@ -65,7 +65,10 @@ export async function dxfFiles(
   return files;
 }
 
-/** The virtual dry fit of every piece in a random alcove, from the text of its DXF file; every other one with the back up. */
+/**
+ * The virtual dry fit of every piece in a random alcove, from the text of its DXF file; every other one with the back
+ * up.
+ */
 export async function randomFit(seed: number): Promise<DryFit> {
   const made = randomJob(seed);
   const templates = new Map<string, ReadBack>();

@@ -1,6 +1,9 @@
 import type { Pattern, StockProblem } from './stockProblem';
 
-/** Patterns of a first-fit-decreasing packing into each stock length, without limits: what column generation starts from. */
+/**
+ * Patterns of a first-fit-decreasing packing into each stock length, without limits: what column generation starts
+ * from.
+ */
 export function firstFitPatterns({ stock, demands }: StockProblem): Pattern[] {
   const order = demands.map((_, i) => i).sort((a, b) => demands[b]!.length - demands[a]!.length);
   const patterns = new Map<string, Pattern>();

@@ -119,7 +119,10 @@ const solids: Record<
 const BAR_OFF = 55;
 const BAR_RADIUS = 16;
 
-/** All fixtures in their places as one solid with normals; null where the job has none. Drawn only: shapes stand for any make. */
+/**
+ * All fixtures in their places as one solid with normals; null where the job has none. Drawn only: shapes stand for any
+ * make.
+ */
 export function fixtureSolid(shape: AlcoveShape, { panels }: Result, job: Job): BufferGeometry | null {
   const places = new Map<string, { at: Vector3; out: Vector3; hole: number }>();
   for (const name of ['back', 'left', 'right'] as const) {
