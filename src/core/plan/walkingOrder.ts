@@ -4,8 +4,8 @@ const WALLS: WallName[] = ['left', 'back', 'right'];
 const SIDES: Side[] = ['left', 'right'];
 
 /**
- * The order in which a person works through an alcove: from the control lines first (corners from the top down, drops to
- * the rim from left to right), then wall by wall the plumb lines and the straightedge, then the corners, then what needs
+ * The order in which a person works through an alcove: from the control lines first (the drop to the rim at the plumb
+ * line, which tells how far down the walls go; corners from the top down; the other drops from left to right), then wall by wall the plumb lines and the straightedge, then the corners, then what needs
  * a helper at the tape's other end (spans, diagonals), last the depths out to the front edges.
  */
 export function walkingOrder<T extends { reading: Reading }>(taken: readonly T[]): T[] {
@@ -15,12 +15,16 @@ export function walkingOrder<T extends { reading: Reading }>(taken: readonly T[]
     .map(({ each }) => each);
 }
 
+/** A drop counts as at the plumb line within this, mm. */
+const AT_PLUMB_LINE = 1;
+
 /** Stage, wall or side, then place. */
 function keyOf(reading: Reading): number[] {
   switch (reading.kind) {
     case 'tape-to-corner':
       return [0, SIDES.indexOf(reading.side), -reading.height];
     case 'tape-to-rim':
+      if (reading.wall === 'back' && Math.abs(reading.at) < AT_PLUMB_LINE) return [-1];
       // Out to the front on the left wall is to the left; on the right wall, to the right.
       return [1, WALLS.indexOf(reading.wall), reading.wall === 'left' ? -reading.at : reading.at];
     case 'plumb':

@@ -191,11 +191,13 @@ const sayState = (state: PlaceState, words: string): string => {
 
 function Progress() {
   const { survey } = useSurvey();
-  const open = survey.steps.filter(({ place }) => place.startsWith('empty/')).length;
+  const open = survey.steps.filter(({ place }) => place.startsWith('empty/'));
+  const first = open.filter(({ round }) => round === 1).length;
   if (survey.steps.length === 0) return null;
   return (
     <p className={styles.progress}>
-      {open === 0 ? 'All of the plan is read' : `${open} of ${survey.steps.length} to go`}
+      {first > 0 && `${first} more for a first template; `}
+      {open.length === 0 ? 'All of the plan is read' : `${open.length} of ${survey.steps.length} to go`}
     </p>
   );
 }

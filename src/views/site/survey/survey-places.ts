@@ -3,10 +3,16 @@ import type { DraftJob, DraftReading } from '../../../job';
 import { keyOfEmpty, keyOfItem, type SurveyPlace } from './place';
 import { isAt } from './same-place';
 
-/** One number of the survey: a place and which of its fields. */
-export interface Step {
+/** Where a number is entered: a place and which of its fields. */
+interface NumberAt {
   place: string;
   field: number;
+}
+
+/** One number of the survey. */
+export interface Step extends NumberAt {
+  /** round of the plan that asks for it: 1 is enough for a first template; null where the plan does not ask */
+  round: 1 | 2 | null;
 }
 
 export interface Survey {
@@ -29,13 +35,13 @@ interface Planned {
 export function surveyOf(job: DraftJob, plan: readonly PlannedReading[]): Survey {
   const free = new Set(job.readings.filter(({ off }) => !off));
   const planned: Planned[] = [];
-  const turns: { entry: Planned; turn: number }[] = [];
-  for (const { reading: where } of plan) {
+  const turns: { entry: Planned; turn: number; round: 1 | 2 }[] = [];
+  for (const { reading: where, round } of plan) {
     const before = where.kind === 'plumb' ? undefined : planned.find((each) => sameWhere(each.where, where));
     const entry = before ?? { where, times: 0, reading: firstAt(free, where) };
     if (!before) planned.push(entry);
     if (entry.reading) free.delete(entry.reading);
-    turns.push({ entry, turn: entry.times++ });
+    turns.push({ entry, turn: entry.times++, round });
   }
   const turnsOf = (where: Unread, upTo: Planned): number =>
     planned.slice(0, planned.indexOf(upTo)).filter((each) => sameWhere(each.where, where)).length;
@@ -68,14 +74,14 @@ export function surveyOf(job: DraftJob, plan: readonly PlannedReading[]): Survey
   ];
   const numbers = (place: SurveyPlace): number =>
     place.list === 'fixtures' ? 3 : place.where.kind === 'plumb' ? (place.where.gaps?.length ?? 0) : 0;
-  const steps = [
-    ...turns.flatMap(({ entry, turn }) => {
+  const steps: Step[] = [
+    ...turns.flatMap(({ entry, turn, round }): Step[] => {
       const place = placeOf.get(entry)!;
-      if (entry.where.kind !== 'plumb') return [{ place: place.key, field: turn }];
-      return Array.from({ length: numbers(place) }, (_, field) => ({ place: place.key, field }));
+      if (entry.where.kind !== 'plumb') return [{ place: place.key, field: turn, round }];
+      return Array.from({ length: numbers(place) }, (_, field) => ({ place: place.key, field, round }));
     }),
     ...unplanned.flatMap((place) =>
-      Array.from({ length: numbers(place) || 1 }, (_, field) => ({ place: place.key, field })),
+      Array.from({ length: numbers(place) || 1 }, (_, field): Step => ({ place: place.key, field, round: null })),
     ),
   ];
   return { places: [...placeOf.values(), ...unplanned], steps };
@@ -97,7 +103,7 @@ function firstAt(free: ReadonlySet<DraftReading>, where: Unread): DraftReading |
 }
 
 /** The first step after `from` that is still to be entered, from the start again after the last; null where none is. */
-export function nextStep(steps: readonly Step[], from: Step | null, isOpen: (step: Step) => boolean): Step | null {
+export function nextStep(steps: readonly Step[], from: NumberAt | null, isOpen: (step: Step) => boolean): Step | null {
   const at = from === null ? -1 : steps.findIndex(({ place, field }) => place === from.place && field === from.field);
   const turned = [...steps.slice(at + 1), ...steps.slice(0, Math.max(0, at))];
   return turned.find(isOpen) ?? null;

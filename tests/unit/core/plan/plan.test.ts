@@ -150,19 +150,21 @@ describe('surveyPlan', () => {
 describe('walkingOrder', () => {
   const reading = (place: object): { reading: Reading } => ({ reading: { id: 'x', value: 1, ...place } as Reading });
 
-  it('starts at the control lines, corners from the top, and ends at the front edges', () => {
+  it('starts with the drop at the plumb line, goes on at the control lines, corners from the top, and ends at the front edges', () => {
     const top = reading({ kind: 'tape-to-corner', side: 'left', height: 900 });
     const foot = reading({ kind: 'tape-to-corner', side: 'left', height: -600 });
     const right = reading({ kind: 'tape-to-corner', side: 'right', height: 900 });
     const drop = reading({ kind: 'tape-to-rim', wall: 'back', at: 0 });
+    const beside = reading({ kind: 'tape-to-rim', wall: 'back', at: 300 });
     const line = reading({ kind: 'plumb', wall: 'back', at: 0, gaps: [] });
     const span = reading({ kind: 'span', height: 0, at: 400 });
     const depth = reading({ kind: 'depth', wall: 'left', height: 0 });
-    expect(walkingOrder([depth, span, line, right, drop, foot, top])).toEqual([
+    expect(walkingOrder([depth, span, line, right, beside, drop, foot, top])).toEqual([
+      drop,
       top,
       foot,
       right,
-      drop,
+      beside,
       line,
       span,
       depth,

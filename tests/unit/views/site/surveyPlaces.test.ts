@@ -21,9 +21,9 @@ describe('surveyOf', () => {
     ]);
     const [first, second] = places.map(({ key }) => key);
     expect(steps).toEqual([
-      { place: first, field: 0 },
-      { place: second, field: 0 },
-      { place: first, field: 1 },
+      { place: first, field: 0, round: 1 },
+      { place: second, field: 0, round: 1 },
+      { place: first, field: 1, round: 1 },
     ]);
   });
 
@@ -66,7 +66,7 @@ describe('surveyOf', () => {
 });
 
 describe('nextStep', () => {
-  const steps = ['a', 'b', 'c'].map((place) => ({ place, field: 0 }));
+  const steps = ['a', 'b', 'c'].map((place) => ({ place, field: 0, round: null }));
   const openIn = (open: string) => (step: { place: string }) => open.includes(step.place);
   it('is the first open one after the one in hand, from the start again after the last', () => {
     expect(nextStep(steps, steps[0]!, openIn('abc'))).toBe(steps[1]);
