@@ -5,7 +5,7 @@ import type { QrCode } from '../share';
 import { Flow } from './flow';
 import type { JobPackOptions } from './jobPack';
 import { Pack } from './pack';
-import { POINT, papers } from './paper';
+import { POINT, pagePaper } from './paper';
 
 export interface QuoteOptions extends JobPackOptions {
   /** `YYYY-MM-DD`, for a job without a date of its own */
@@ -31,7 +31,7 @@ export async function quotePdf(
   fonts: OutputFonts,
   options: QuoteOptions,
 ): Promise<Uint8Array> {
-  const paper = papers[options.paper ?? (job.display === 'in' ? 'letter' : 'a4')];
+  const paper = pagePaper(job, options.paper);
   const pack = await Pack.open(job.name, paper, fonts);
   const words = quoteWords(job, result, price, options.today);
   const { quote } = job;

@@ -1,6 +1,6 @@
 import { type AdjustmentReport, type Job, type NextReading, type Suspect, Z_95 } from '../../core';
 import { lengthsOf } from '../drawing';
-import { placesOf, readingWords, valueWords } from './readingWords';
+import { readingWords, unreadWords, valueWords } from './readingWords';
 
 /** What the survey says about itself, in sentences: suspects first, then what to take next and what is assumed. */
 export function readingAdvice(job: Job, report: AdjustmentReport): string[] {
@@ -17,7 +17,7 @@ export function readingAdvice(job: Job, report: AdjustmentReport): string[] {
     ),
     s0 === null
       ? 'No reading checks another one: a wrong reading would not show.'
-      : `Readings agree within ${s0.toFixed(1)} times what their instruments promise (${dof} spare observations).`,
+      : `Readings agree within ${s0.toFixed(1)} times what their instruments promise (${dof} spare ${dof === 1 ? 'observation' : 'observations'}).`,
     ...(scale > 1
       ? [`Every ± is widened ${scale.toFixed(1)} times, because the readings agree less well than that.`]
       : []),
@@ -44,18 +44,11 @@ function suspectWords(
   return sentences.join(' ');
 }
 
-function nextWords({ kind, wall, side, height, at, sdBefore, sdAfter }: NextReading, job: Job): string {
-  const places = placesOf(job);
-  const parts = [
-    kind.replaceAll('-', ' '),
-    wall ? `${wall} wall` : '',
-    side ? `${side} corner` : '',
-    places.height(height),
-    at === null ? '' : places.at(wall ?? 'left', at),
-  ];
+function nextWords({ reading, sdBefore, sdAfter }: NextReading, job: Job): string {
+  const { what, where } = unreadWords(reading, job);
   const [before, after] = [millimetres95(sdBefore), millimetres95(sdAfter)];
   const gain = before === after ? '' : ` The widest ± on a cut edge goes from ${before} to ${after}.`;
-  return `Worth taking next: ${parts.filter(Boolean).join(', ')}.${gain}`;
+  return `Worth taking next: ${what}, ${where}.${gain}`;
 }
 
 /** Told in mm whatever the job is shown in: a gain is smaller than any fraction on a tape. */

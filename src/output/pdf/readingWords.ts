@@ -1,4 +1,4 @@
-import { formatLength, type Job, type Reading, takenValue } from '../../core';
+import { formatLength, type Job, type Reading, takenValue, type Unread } from '../../core';
 
 /** How a reading is written in the survey record. */
 export interface ReadingWords {
@@ -26,6 +26,14 @@ export function readingWords(rowId: string, job: Job): ReadingWords {
   if (!found) return { what: '', where: '', note: '' };
   const { reading, gap } = found;
   return { what: kinds[reading.kind], where: where(reading, gap, placesOf(job)), note: noteOf(reading) };
+}
+
+/** Words for a reading that is still to be taken, all gaps of a hung line together. */
+export function unreadWords(reading: Unread, job: Job): Omit<ReadingWords, 'note'> {
+  const places = placesOf(job);
+  const heights =
+    reading.kind === 'plumb' ? reading.gaps.slice(1).map(({ height }) => `, ${places.height(height)}`) : [];
+  return { what: kinds[reading.kind], where: `${where(reading, 0, places)}${heights.join('')}` };
 }
 
 function noteOf(reading: Reading): string {
@@ -61,7 +69,7 @@ export function placesOf(job: Job): Places {
   };
 }
 
-function where(reading: Reading, gap: number, { length, height, at }: Places): string {
+function where(reading: Unread, gap: number, { length, height, at }: Places): string {
   switch (reading.kind) {
     case 'tape-to-corner':
       return `${reading.side} corner, ${height(reading.height)}`;

@@ -3,7 +3,7 @@ import type { OutputFonts } from '../outputFonts';
 import { Flow } from './flow';
 import type { JobPackOptions } from './jobPack';
 import { Pack } from './pack';
-import { papers } from './paper';
+import { pagePaper } from './paper';
 import { readingAdvice } from './readingAdvice';
 import { surveyPages } from './surveyPages';
 import { verdictPages } from './verdictPages';
@@ -15,7 +15,7 @@ export async function surveyRecord(
   fonts: OutputFonts,
   options: JobPackOptions = {},
 ): Promise<Uint8Array> {
-  const paper = papers[options.paper ?? (job.display === 'in' ? 'letter' : 'a4')];
+  const paper = pagePaper(job, options.paper);
   const pack = await Pack.open(job.name, paper, fonts);
   surveyPages(pack, job, result);
   const flow = new Flow(pack, 'What the readings say', 'What was assumed, what looks wrong and what to read next.');

@@ -21,3 +21,9 @@ it('holds every reading, what is assumed, and every verdict with its reasons, li
   expect(text).toContain('plumb 2 mm/m');
   expect(text).toContain('JCGM 106:2012');
 });
+
+it('comes on pages also where templates are printed off a roll', async () => {
+  const job = jobWith(fullPlan(plausibleAlcove(3)), { display: 'mm' });
+  const [page] = await readPdf(await surveyRecordPdf(job, solve(job), await testFonts(), { paper: 'roll' }));
+  expect([page!.width, page!.height]).toEqual([expect.closeTo(210, 1), expect.closeTo(297, 1)]);
+});
