@@ -7,6 +7,7 @@ export const jobText = (job: Job): string => `${JSON.stringify(job, null, 2)}\n`
 export function jobFileStem(job: { name: string }): string {
   const stem = job.name
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .replace(/[^\w]+/g, '-')
     .replace(/^-+|-+$/g, '')
     .toLowerCase();

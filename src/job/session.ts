@@ -149,6 +149,8 @@ export async function openSession({
     scans: scansIn(keep),
     /** Takes up a demo or an empty job, which is kept as soon as it is changed. */
     openJob: (job: Job) => take(job, job.name, true),
+    /** Takes up a job that somebody gave, such as one that came in a link; it is kept from the start. */
+    keepJob: (job: Job) => take(job, job.name, false),
     /** Opens the text of a job file; a faulty one leaves the job in hand as it is and lists its faults. */
     openText: (name: string, text: string) => {
       const parsed = parseJobText(text);

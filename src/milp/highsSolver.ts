@@ -6,11 +6,14 @@ export interface SolverLimits {
   seconds: number;
 }
 
-/** Solves the core's linear models with HiGHS, loaded when first needed. */
+/** Solves the core's linear models with HiGHS, loaded when first needed, and anew where that failed. */
 export function highsSolver(load: () => Promise<Highs>, { seconds }: SolverLimits = { seconds: 20 }): SolveLinear {
   let loading: Promise<Highs> | null = null;
   return async (model) => {
-    loading ??= load();
+    loading ??= load().catch((error) => {
+      loading = null;
+      throw error;
+    });
     return solveWith(await loading, model, seconds);
   };
 }

@@ -4,7 +4,11 @@ import { isFieldKey } from '../path';
 import { limits } from './limits';
 
 const shape = z.strictObject({
-  job: z.looseObject({ readings: z.array(z.unknown()).max(5000), fixtures: z.array(z.unknown()).max(500) }),
+  job: z.looseObject({
+    readings: z.array(z.unknown()).max(5000),
+    fixtures: z.array(z.unknown()).max(500),
+    studs: z.array(z.unknown()).max(500).default([]),
+  }),
   typed: z.record(z.string().max(500), z.string().max(limits.typedLength)),
 });
 
@@ -24,16 +28,17 @@ export function draftFaults(value: unknown): Fault[] {
       : keys
           .filter((key) => !isFieldKey(key))
           .map((key) => ({ path: `typed.${key}`, message: 'does not name a field' }));
-  const sections = parseJob({ ...job, readings: [], fixtures: [] });
+  const sections = parseJob({ ...job, readings: [], fixtures: [], studs: [] });
   return [
     ...texts,
     ...(sections.ok ? [] : sections.faults),
     ...itemFaults('readings', job.readings),
     ...itemFaults('fixtures', job.fixtures),
+    ...itemFaults('studs', job.studs),
   ];
 }
 
-function itemFaults(list: 'readings' | 'fixtures', items: readonly unknown[]): Fault[] {
+function itemFaults(list: 'readings' | 'fixtures' | 'studs', items: readonly unknown[]): Fault[] {
   const ids = new Set<unknown>();
   return items.flatMap((item, i) => {
     const { id } = (item ?? {}) as { id?: unknown };

@@ -43,7 +43,7 @@ function SharedJob({ job }: { job: Job }) {
   const jobs = useMemo(() => [job], [job]);
   const [solved] = useSolved(jobs);
   const mine = () => {
-    session.openJob(job);
+    void session.keepJob(job);
     goTo({ name: 'client', part: 'look' });
   };
   return (

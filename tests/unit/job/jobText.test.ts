@@ -13,6 +13,7 @@ it.each([
   ['Vexleigh 12: upstairs bath', 'vexleigh-12-upstairs-bath.json'],
   ['  ', 'job.json'],
   ['Café №5/6', 'cafe-no5-6.json'],
+  ['Béton ciré', 'beton-cire.json'],
 ])('makes a file name of "%s"', (name, file) => expect(jobFileName({ name })).toBe(file));
 
 it('brings at least three demo jobs and opens on one of them', () => {

@@ -83,6 +83,20 @@ describe('keeping', () => {
     expect((await keep.jobs()).map(({ draft }) => (draft as { job: Job }).job.name)).toEqual(['Third']);
   });
 
+  it('keeps a job that somebody gave, though nothing was changed in it', async () => {
+    const keep = await freshKeep();
+    const { keepJob, openJob, shelf } = await open(keep);
+    await keepJob({ ...testJob(), name: 'Came in a link' });
+    await openJob({ ...testJob(), name: 'A demo' });
+    const listed = (await shelf.list()).map(({ name, untouched }) => [name, untouched]);
+    expect(new Map(listed as [string, boolean][])).toEqual(
+      new Map([
+        ['Came in a link', false],
+        ['A demo', true],
+      ]),
+    );
+  });
+
   it('goes on without storage and says so', async () => {
     const { draft, state } = await open(noKeep);
     expect(state.getState().keeping).toBe('not-kept');

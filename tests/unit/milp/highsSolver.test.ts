@@ -6,6 +6,23 @@ const solve = highsSolver(() => loadHighs());
 const INFINITE = Number.POSITIVE_INFINITY;
 
 describe('highsSolver', () => {
+  it('loads the solver once, and anew where that failed', async () => {
+    let loads = 0;
+    const flaky = highsSolver(async () => {
+      loads++;
+      if (loads === 1) throw new Error('no connection');
+      return loadHighs();
+    });
+    const model = {
+      columns: [{ cost: 1, entries: [[0, 1]] as [number, number][], integer: false }],
+      rows: [{ low: 2, high: INFINITE }],
+    };
+    await expect(flaky(model)).rejects.toThrow('no connection');
+    await expect(flaky(model)).resolves.toMatchObject({ status: 'optimal', objective: 2 });
+    await expect(flaky(model)).resolves.toMatchObject({ objective: 2 });
+    expect(loads).toBe(2);
+  });
+
   it('solves a linear programme and prices its rows', async () => {
     // Least 2x + 3y with x + y ≥ 4 and x ≤ 3: x = 3, y = 1.
     const solution = await solve({

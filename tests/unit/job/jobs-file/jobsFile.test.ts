@@ -49,6 +49,14 @@ describe('round trip', () => {
     expect(read.jobs[1]).toMatchObject({ name: 'Half way', readings: 4, photos: 1, faults: [] });
   });
 
+  it('gives a job back that has a stud without its place', () => {
+    const job = shelved('Behind the wall');
+    job.draft.job.studs.push({ id: 's1', wall: 'left', width: 38 });
+    const read = readJobs('x.zip', bytesOf([job]));
+    if (!read.ok) throw new Error(read.message);
+    expect(read.jobs).toMatchObject([{ faults: [], unfinished: 1, job }]);
+  });
+
   it('writes a single finished job without photos as the plain job file', () => {
     const packed = packJobs([shelved('One')]);
     expect(packed).toEqual({
