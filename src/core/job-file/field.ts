@@ -13,7 +13,7 @@ export const millimetres = (least: number, most: number) => between(least, most,
 /** Finite number of mm per m within a plausible range. */
 export const millimetresPerMetre = (least: number, most: number) => between(least, most, ' mm/m');
 
-/** How many of something; what is beyond the decimal point does not count. */
+/** How many of something; who counts with it rounds a part of one to the safe side. */
 export const count = (most: number) => between(0, most, '');
 
 /** Finite number of mL within a plausible range. */

@@ -12,11 +12,12 @@ export type ParsedJob = { ok: true; job: Job } | { ok: false; faults: Fault[] };
 
 /** Reads a job from the text of a file. Never throws. */
 export function parseJobText(text: string): ParsedJob {
+  const json = text.replace(/^\uFEFF/, '');
   let value: unknown;
   try {
-    value = JSON.parse(text.replace(/^\uFEFF/, ''));
+    value = JSON.parse(json);
   } catch (error) {
-    return { ok: false, faults: [{ path: '(file)', message: jsonFault(text, (error as Error).message) }] };
+    return { ok: false, faults: [{ path: '(file)', message: jsonFault(json, (error as Error).message) }] };
   }
   return parseJob(value);
 }

@@ -5,6 +5,7 @@ type Issue = z.core.$ZodRawIssue;
 /** What a value of each type is called in a message. */
 const TYPE_WORDS: Record<string, string> = {
   number: 'a number',
+  int: 'a whole number',
   string: 'a text in quotes',
   boolean: 'true or false',
   array: 'a list in [ ]',
@@ -25,24 +26,32 @@ export function inOurWords(issue: Issue): string {
     case 'invalid_union':
       return mustBe(oneOf(options(issue)), chosen(issue));
     case 'too_small':
-      return `must have at least ${issue.minimum} ${partsOf(issue.origin)}; found ${lengthOf(issue.input)}`;
+      return bounded('least', issue.minimum, issue);
     case 'too_big':
-      return `must have at most ${issue.maximum} ${partsOf(issue.origin)}; found ${lengthOf(issue.input)}`;
+      return bounded('most', issue.maximum, issue);
     case 'unrecognized_keys':
       return 'is not a known key; remove it or correct its spelling';
+    case 'invalid_format':
+      return issue.format === 'date' ? mustBe('a date such as "2026-05-04"', issue.input) : otherwise(issue.input);
     default:
-      return `is not as it should be; found ${found(issue.input)}`;
+      return otherwise(issue.input);
   }
 }
 
 const mustBe = (expected: string, input: unknown): string =>
   input === undefined ? `is missing; it must be ${expected}` : `must be ${expected}; found ${found(input)}`;
 
+const otherwise = (input: unknown): string => `is not as it should be; found ${found(input)}`;
+
 const oneOf = (values: readonly unknown[]): string =>
   values.length === 1 ? found(values[0]) : `one of ${values.map(found).join(', ')}`;
 
-const partsOf = (origin: string): string => (origin === 'string' ? 'characters' : 'entries');
-const lengthOf = (input: unknown): number => (input as { length: number }).length;
+/** A number out of its range, or a text or list that is too short or too long. */
+function bounded(way: 'least' | 'most', limit: number | bigint, { origin, input }: Issue & { origin: string }): string {
+  if (origin === 'number' || origin === 'int') return `must be at ${way} ${limit}; found ${found(input)}`;
+  const parts = origin === 'string' ? ['character', 'characters'] : ['entry', 'entries'];
+  return `must have at ${way} ${limit} ${parts[Number(limit) === 1 ? 0 : 1]}; found ${(input as unknown[]).length}`;
+}
 
 type UnionIssue = Extract<Issue, { code: 'invalid_union' }>;
 

@@ -20,7 +20,12 @@ describe('inOurWords', () => {
     [z.literal(1), 2, 'must be 1; found 2'],
     [z.enum(['in', 'mm']), 'cm', 'must be one of "in", "mm"; found "cm"'],
     [z.array(z.number()).min(2), [1], 'must have at least 2 entries; found 1'],
+    [z.array(z.number()).min(1), [], 'must have at least 1 entry; found 0'],
     [z.string().max(2), 'abc', 'must have at most 2 characters; found 3'],
+    [z.number().int().min(1).max(7), 8, 'must be at most 7; found 8'],
+    [z.number().int().min(1).max(7), 0, 'must be at least 1; found 0'],
+    [z.number().int(), 1.5, 'must be a whole number; found 1.5'],
+    [z.iso.date(), '31.12.2026', 'must be a date such as "2026-05-04"; found "31.12.2026"'],
     [z.strictObject({}), { a: 1 }, 'is not a known key; remove it or correct its spelling'],
     [z.string().regex(/a/), 'b', 'is not as it should be; found "b"'],
   ])('%# %j', (schema, value, expected) => {
