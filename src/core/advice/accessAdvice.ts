@@ -1,47 +1,44 @@
 import type { Fixture, Job } from '../job-file';
+import { MM_PER_INCH } from '../length';
 import type { Panel, PanelHole } from '../panel';
 import type { Advice } from './advice';
 
-const INCH = 25.4;
 const STANDARDS = '2010 ADA Standards for Accessible Design';
 /** From a bar's middle up to the top of its grip: bars are 1 1/4 to 2 in across (section 609.2.1). */
-const GRIP = { least: 0.625 * INCH, most: INCH };
+const GRIP = { least: 0.625 * MM_PER_INCH, most: MM_PER_INCH };
 
+/** A height that a section asks for, as a range above the floor or above the rim, or both at once, mm. */
 interface Rule {
   what: string;
   section: string;
-  /** from … to, mm, of the height the rule speaks of */
-  range: readonly [number, number];
-  of: 'floor' | 'rim';
+  aboveFloor?: readonly [number, number];
+  aboveRim?: readonly [number, number];
 }
 
 /** 609.4: top of the gripping surface 33 to 36 in above the floor. */
 const BAR: Rule = {
   what: "a grab bar's grip is to lie 33 to 36 in above the floor, measured to its top",
   section: '609.4',
-  range: [33 * INCH - GRIP.most, 36 * INCH - GRIP.least],
-  of: 'floor',
+  aboveFloor: [33 * MM_PER_INCH - GRIP.most, 36 * MM_PER_INCH - GRIP.least],
 };
 /** 607.4.2.1: on the back wall of a tub a second bar, 8 to 10 in above the rim. */
 const LOWER_BAR: Rule = {
   what: "the lower bar on the back wall of a tub is to lie 8 to 10 in above the rim, measured to its grip's top",
   section: '607.4.2.1',
-  range: [8 * INCH - GRIP.most, 10 * INCH - GRIP.least],
-  of: 'rim',
+  aboveRim: [8 * MM_PER_INCH - GRIP.most, 10 * MM_PER_INCH - GRIP.least],
 };
 /** 608.5.1: 38 to 48 in above the shower's floor. */
 const SHOWER_CONTROL: Rule = {
   what: "a shower's controls are to lie 38 to 48 in above its floor",
   section: '608.5.1',
-  range: [38 * INCH, 48 * INCH],
-  of: 'floor',
+  aboveFloor: [38 * MM_PER_INCH, 48 * MM_PER_INCH],
 };
 /** 607.5: between the rim and the grab bar. */
 const TUB_CONTROL: Rule = {
   what: "a tub's controls are to lie between its rim and the grab bar above it (at most 36 in above the floor)",
   section: '607.5',
-  range: [0, 36 * INCH],
-  of: 'floor',
+  aboveFloor: [0, 36 * MM_PER_INCH],
+  aboveRim: [0, Number.POSITIVE_INFINITY],
 };
 
 /**
@@ -59,10 +56,9 @@ export const whereOf = ({ wall, id }: Pick<Fixture, 'wall' | 'id'>): string => `
 
 function rulesFor(fixture: Fixture, job: Job, hole: PanelHole): Omit<Advice, 'where'>[] {
   const tub = job.rim.kind === 'tub';
-  const heights = { floor: job.levelAboveFloor + hole.v, rim: fixture.aboveRim };
-  const judged = (rule: Rule): Omit<Advice, 'where'> => {
-    const off = outside(heights[rule.of], rule.range);
-    return { what: rule.what, met: off === 0, howMuch: off, source: `${STANDARDS}, section ${rule.section}` };
+  const judged = ({ what, section, aboveFloor, aboveRim }: Rule): Omit<Advice, 'where'> => {
+    const off = Math.max(outside(job.levelAboveFloor + hole.v, aboveFloor), outside(fixture.aboveRim, aboveRim));
+    return { what, met: off === 0, howMuch: off, source: `${STANDARDS}, section ${section}` };
   };
   if (fixture.kind === 'grab-bar') {
     const both = [judged(BAR), ...(tub && fixture.wall === 'back' ? [judged(LOWER_BAR)] : [])];
@@ -84,5 +80,5 @@ function openSide(hole: PanelHole, { rim }: Job): Omit<Advice, 'where'> {
   };
 }
 
-const outside = (value: number, [low, high]: readonly [number, number]): number =>
-  Math.max(0, low - value, value - high);
+const outside = (value: number, range: readonly [low: number, high: number] | undefined): number =>
+  range === undefined ? 0 : Math.max(0, range[0] - value, value - range[1]);

@@ -47,6 +47,8 @@ describe('advice on heights (2010 ADA Standards, sections 607.5, 608.5.1, 609.4 
     expect(place).toMatchObject({ met: false, howMuch: expect.closeTo(72, 9) });
     expect(adviceOn({ kind: 'valve', wall: 'right', aboveRim: 330, fromBack: 400 })[1]!.met).toBe(true);
     expect(adviceOn({ kind: 'valve', wall: 'right', aboveRim: 500, fromBack: 400 })[0]!.met).toBe(false);
+    const [under] = adviceOn({ kind: 'valve', wall: 'right', aboveRim: -40, fromBack: 400 });
+    expect(under).toMatchObject({ met: false, howMuch: expect.closeTo(40, 9) });
   });
 
   it("a shower's controls: 38 to 48 in above its floor", () => {
