@@ -1,8 +1,7 @@
 import { z } from 'zod';
-import { distinctIds } from './distinctIds';
 import { idText } from './field';
 import { finish } from './finish';
-import { shelf } from './shelf';
+import { shelves } from './shelf';
 import { trim } from './trim';
 
 const { width, verticalWidth, thickness, lip, rise, overhang, joinery } = trim.shape;
@@ -23,7 +22,7 @@ export const choice = z.strictObject({
       joinery: joinery.unwrap().optional(),
     })
     .optional(),
-  shelves: z.array(shelf).max(20).check(distinctIds('shelves')).optional(),
+  shelves: shelves.optional(),
 });
 
 export type Choice = z.infer<typeof choice>;

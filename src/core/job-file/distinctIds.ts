@@ -3,13 +3,14 @@ import { z } from 'zod';
 /**
  * Check that no two items of a list answer to one id. The gaps of plumb reading `r7` answer to `r7/0`, `r7/1`, … too.
  * Items that are faulty in other ways are looked at as far as they go.
+ * @param unnamed what an item without an id answers to, by its index; nothing unless given
  */
-export const distinctIds = (list: string) =>
+export const distinctIds = (list: string, unnamed?: (index: number) => string) =>
   z.superRefine<unknown[]>(
     (items, context) => {
       const holder = new Map<string, number>();
       items.forEach((item, i) => {
-        const names = namesOf(item);
+        const names = namesOf(item, unnamed?.(i));
         const taken = names.find((name) => holder.has(name));
         if (taken !== undefined) {
           const message = `"${taken}" already names ${list}[${holder.get(taken)}]; give each an id of its own`;
@@ -21,9 +22,9 @@ export const distinctIds = (list: string) =>
     { when: ({ value }) => Array.isArray(value) },
   );
 
-function namesOf(item: unknown): string[] {
+function namesOf(item: unknown, unnamed: string | undefined): string[] {
   if (typeof item !== 'object' || item === null) return [];
-  const { id, gaps } = item as { id?: unknown; gaps?: unknown };
+  const { id = unnamed, gaps } = item as { id?: unknown; gaps?: unknown };
   if (typeof id !== 'string') return [];
   return [id, ...(Array.isArray(gaps) ? gaps.map((_, k) => `${id}/${k}`) : [])];
 }

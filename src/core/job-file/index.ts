@@ -10,6 +10,7 @@ export {
   type Job,
   type JobInput,
   jobSchema,
+  LEAST_PROFILE_STEP,
   type Priors,
   type Rim,
   type Schedule,

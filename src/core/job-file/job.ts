@@ -12,7 +12,7 @@ import { quote } from './quote';
 import { reading } from './reading';
 import { scan } from './scan';
 import { schedule } from './schedule';
-import { shelf } from './shelf';
+import { shelves } from './shelf';
 import { supplies } from './supplies';
 import { tolerances } from './tolerances';
 import { trim } from './trim';
@@ -22,7 +22,7 @@ const instruments = z.strictObject({
   /** mm; without it the tape's class II error grows with the length measured */
   tape: z.strictObject({ sd: standardDeviation(50) }).optional(),
   laser: z.strictObject({ sd: standardDeviation(50) }).optional(),
-  /** mm per m */
+  /** mm per m; kept with the job, for no kind of reading is taken with a level alone */
   level: z.strictObject({ sd: standardDeviation(50) }).optional(),
   /** a gap read with a rule, mm */
   rule: z.strictObject({ sd: standardDeviation(50) }).optional(),
@@ -42,7 +42,7 @@ const priors = z.strictObject({
 });
 
 /** Points of the rim's contour closer together than this outwards are one step in the rim, mm. */
-const LEAST_PROFILE_STEP = 0.1;
+export const LEAST_PROFILE_STEP = 0.1;
 
 const rim = z
   .strictObject({
@@ -194,7 +194,7 @@ export const jobSchema = z.strictObject({
   sheets: z.strictObject({ back: sheet, left: sheet, right: sheet }),
   trim: trim.prefault({}),
   legs: legs.prefault({}),
-  shelves: z.array(shelf).max(20).check(distinctIds('shelves')).default([]),
+  shelves: shelves.default([]),
   cutting: cutting.prefault({}),
   supplies: supplies.prefault({}),
   carrying: carrying.prefault({}),

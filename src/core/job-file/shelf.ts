@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { distinctIds } from './distinctIds';
 import { idText, millimetres, millimetresPerMetre } from './field';
 
 /** A shelf across an inside corner. Lengths in mm. */
@@ -21,5 +22,11 @@ export const shelf = z.strictObject({
   /** length of the end returns of a `returned` front */
   returns: millimetres(5, 300).default(60),
 });
+
+/** Shelves; one without an id answers to its place in the list, counted from 1. */
+export const shelves = z
+  .array(shelf)
+  .max(20)
+  .check(distinctIds('shelves', (i) => `${i + 1}`));
 
 export type Shelf = z.infer<typeof shelf>;

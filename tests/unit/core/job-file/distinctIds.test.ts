@@ -46,6 +46,13 @@ describe('distinctIds', () => {
     expect(paths).toContain('readings[2]');
   });
 
+  it('keeps a shelf without an id, called after its place, apart from one with that id', () => {
+    expect(faultsOf({ ...completeJob(), shelves: [{ id: '2' }, {}] })).toEqual([
+      { path: 'shelves[1].id', message: '"2" already names shelves[0]; give each an id of its own' },
+    ]);
+    expect(faultsOf({ ...completeJob(), shelves: [{}, {}, { id: '4' }] })).toEqual([]);
+  });
+
   it('lets a reading and a fixture share an id', () => {
     expect(faultsOf(withReadings(depth('valve')))).toEqual([]);
   });
