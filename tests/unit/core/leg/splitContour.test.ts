@@ -56,6 +56,25 @@ describe('splitContour', () => {
     expect(parseJob(jobWith([], { rim: { profile, apron } })).ok).toBe(true);
   });
 
+  it('keeps an apron that drops plumb and leans out by next to nothing', () => {
+    const traced: Point[] = [
+      [0, 0],
+      [20, -5],
+      [20.03, -100],
+      [20.06, -200],
+      [20.09, -300],
+      [10, -400],
+    ];
+    const { profile, apron } = splitContour(traced);
+    expect(profile).toEqual([
+      [0, 0],
+      [20, -5],
+    ]);
+    const close = (values: number[]) => values.map((value) => expect.closeTo(value, 9));
+    expect(apron).toEqual([close([0.03, -100]), close([0.06, -200]), close([0.09, -300]), close([-10, -400])]);
+    expect(parseJob(jobWith([], { rim: { profile, apron } })).ok).toBe(true);
+  });
+
   it('has nothing to say about no points, and no apron for a rim alone', () => {
     expect(splitContour([])).toEqual({ profile: [], apron: [] });
     expect(splitContour([[5, 5]])).toEqual({ profile: [[0, 0]], apron: [] });
