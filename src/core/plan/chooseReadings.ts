@@ -45,8 +45,9 @@ export function chooseReadings(nothing: Knowledge, candidates: readonly Candidat
   }
   for (let round = 0; round < ROUNDS; round++) {
     const lighter = exchanged(withoutIdle(choice, goal), candidates, goal);
-    if (lighter.chosen.every((candidate, i) => candidate === choice.chosen[i])) break;
+    const settled = sameCandidates(lighter.chosen, choice.chosen);
     choice = lighter;
+    if (settled) break;
   }
   return choice.chosen;
 }
@@ -60,6 +61,9 @@ const pressure = (variances: Float64Array, { variance }: Goal): number =>
   variances.reduce((sum, each) => sum + (each / variance) ** 6, 0);
 
 const reached = (variances: Float64Array, goal: Goal): boolean => excess(variances, goal) < 1e-9;
+
+const sameCandidates = (a: readonly Candidate[], b: readonly Candidate[]): boolean =>
+  a.length === b.length && a.every((candidate, i) => candidate === b[i]);
 
 const timesIn = (chosen: readonly Candidate[], candidate: Candidate): number =>
   chosen.filter((each) => each === candidate).length;
