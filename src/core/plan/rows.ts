@@ -4,15 +4,15 @@ import { observationsOf } from '../survey';
 
 /**
  * Derivatives over sigma of what a reading would say, at the value that it would have. The gaps of a plumb reading less
- * their mean, which eliminates the standoff.
+ * their weighted mean, which eliminates the standoff.
  */
 export function rowsOf(reading: Reading, alcove: Alcove, instruments: Instruments): Float64Array[] {
-  const observations = observationsOf([reading], instruments);
-  const predictions = observations.map(({ predict }) => predict(alcove));
+  const predictions = observationsOf([reading], instruments).map(({ predict }) => predict(alcove));
   const valued = reading.kind === 'plumb' ? reading : { ...reading, value: predictions[0]!.value };
-  const { sd } = observationsOf([valued], instruments)[0]!;
-  const rows = predictions.map(({ gradient }) => gradient!.map((partial) => partial / sd));
+  const sds = observationsOf([valued], instruments).map(({ sd }) => sd);
+  const rows = predictions.map(({ gradient }, i) => gradient!.map((partial) => partial / sds[i]!));
   if (reading.kind !== 'plumb') return rows;
-  const mean = rows[0]!.map((_, j) => rows.reduce((sum, row) => sum + row[j]!, 0) / rows.length);
-  return rows.map((row) => row.map((entry, j) => entry - mean[j]!));
+  const weight = sds.reduce((sum, sd) => sum + 1 / sd ** 2, 0);
+  const mean = rows[0]!.map((_, j) => rows.reduce((sum, row, i) => sum + row[j]! / sds[i]!, 0) / weight);
+  return rows.map((row, i) => row.map((entry, j) => entry - mean[j]! / sds[i]!));
 }
