@@ -2,17 +2,19 @@ import type { Side } from '../job-file';
 import { apronAt, apronLine } from '../leg';
 import { levelOverSquare, type Piece, type Vec3 } from '../piece';
 import { cornerAngle } from '../survey';
-import { goesToFloor, halfJoint, mitreLine, type TrimLines } from '../trim';
+import { goesToFloor, halfJoint, mitreLine, standsAbove, type TrimLines } from '../trim';
 import { type EdgeRule, offWall, overRimAt } from './rule';
 
 export type Rules = Record<string, EdgeRule>;
 
 /** The top piece's ends: over the side panels' faces below, against the side walls above; or half a mitre's joint. */
-export function topRules({ alcove, bare, job, trim, panelFace }: TrimLines, piece: Piece): Rules {
+export function topRules(lines: TrimLines, piece: Piece): Rules {
+  const { alcove, bare, job, trim, panelFace } = lines;
   const depths = [0, piece.thickness];
   const notchTop = job.fit.top + trim.joint;
   const mitred = piece.ends.some(({ joint }) => joint === 'mitre');
   const notched = piece.notches.length > 0;
+  const above = standsAbove(lines);
   const rule = (side: Side): EdgeRule => {
     if (mitred) {
       return {
@@ -25,11 +27,11 @@ export function topRules({ alcove, bare, job, trim, panelFace }: TrimLines, piec
       };
     }
     return {
-      depths: notched && trim.lip > 0 ? [-trim.lip, ...depths] : depths,
+      depths: (notched || above) && trim.lip > 0 ? [-trim.lip, ...depths] : depths,
       clear: (point, w, { middle, level }) => {
         // heights are those of the back, which lies on the panel
         if (notched && level) return w === 0 ? point[1] - notchTop : Infinity;
-        const onWall = notched && middle[1] > notchTop;
+        const onWall = above || (notched && middle[1] > notchTop);
         // a lip stands above the notch alone
         if (w < 0 && !onWall) return Infinity;
         return offWall(onWall ? bare : alcove, side, point) - (onWall ? 0 : panelFace) - trim.joint;

@@ -4,4 +4,4 @@ export { type FittedTrim, fitTrim } from './fitTrim';
 export { goesToFloor } from './foot';
 export { type MitreLine, mitreLine } from './mitreLine';
 export { outerLine } from './outerLine';
-export { type TrimLines, trimLines } from './site';
+export { standsAbove, type TrimLines, trimLines } from './site';

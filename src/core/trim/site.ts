@@ -69,6 +69,9 @@ export function trimLines(alcove: Alcove, job: Job, seats = alcove): TrimLines {
   };
 }
 
+/** True where the level pieces stand wholly above the side panels' tops, so that none of it lies on a panel. */
+export const standsAbove = ({ job, trim, lowerEdge }: TrimLines): boolean => lowerEdge >= job.fit.top + trim.joint;
+
 /** How far the verticals stand past the panel's edge where that stands out most. */
 export const overhangOf = ({ trim, lipWidth }: TrimLines): number =>
   Math.max(trim.overhang, lipWidth > 0 ? lipWidth + LIP_CLEARANCE : 0);

@@ -16,7 +16,7 @@ import {
 import { cornerAngle } from '../survey';
 import { cutAngles, halfJoint } from './angle';
 import { coverNotes, topCover } from './cover';
-import type { TrimSite } from './site';
+import { SIDES, standsAbove, type TrimSite } from './site';
 import { tapePlaces } from './tape';
 
 /** What stands above the notches is left off where it is lower than this, mm. */
@@ -27,14 +27,16 @@ type EndAt = (height: number, w: number) => Dual;
 
 /**
  * The piece along the back wall: level, over the back panel's top. Butted, it runs from side wall to side wall, with a
- * notch over each side panel; mitred, each end is cut on the plane that halves the corner of the panels' faces.
+ * notch over each side panel (without one where it stands wholly above them); mitred, each end is cut on the plane that
+ * halves the corner of the panels' faces.
  */
 export function topPiece(site: TrimSite): Piece {
   const { alcove, bare, job, trim, panelFace, lowerEdge, upperEdge, lipWidth } = site;
   const strip = levelStrip(alcove, 'back', panelFace, lowerEdge);
   const mitred = trim.joinery === 'mitre' && trim.sideTops;
   const notchTop = job.fit.top + trim.joint;
-  const notched = !mitred && upperEdge - notchTop >= LEAST_UPPER;
+  const above = !mitred && standsAbove(site);
+  const notched = !mitred && !above && upperEdge - notchTop >= LEAST_UPPER;
   const depths = [0, trim.thickness];
 
   const endAt = (side: Side, clearance: number, ws: readonly number[], height: number, walls = alcove): Dual =>
@@ -47,28 +49,30 @@ export function topPiece(site: TrimSite): Piece {
       side === 'left' ? 1 : -1,
       walls[side].value(0, height),
     );
-  const onPanel = (side: Side): EndAt =>
-    mitred
-      ? (height, w) => {
-          const square = levelOverSquare(alcove, side, panelFace, height);
-          return endAt(
-            side,
-            panelFace + w * square + halfJoint(trim.joint, cornerAngle(alcove, side, height).value),
-            [w],
-            height,
-          );
-        }
-      : (height) => endAt(side, panelFace + trim.joint, depths, height);
-  const onWall = (side: Side): EndAt =>
-    notched ? (height) => endAt(side, trim.joint, [...depths, -trim.lip], height, bare) : onPanel(side);
+  const atWall =
+    (side: Side): EndAt =>
+    (height) =>
+      endAt(side, trim.joint, [...depths, -trim.lip], height, bare);
+  const atMitre =
+    (side: Side): EndAt =>
+    (height, w) => {
+      const square = levelOverSquare(alcove, side, panelFace, height);
+      const half = halfJoint(trim.joint, cornerAngle(alcove, side, height).value);
+      return endAt(side, panelFace + w * square + half, [w], height);
+    };
+  const atPanel =
+    (side: Side): EndAt =>
+    (height) =>
+      endAt(side, panelFace + trim.joint, depths, height);
+  const lowerEnd = mitred ? atMitre : above ? atWall : atPanel;
+  const upperEnd = notched ? atWall : lowerEnd;
 
   const corners = (side: Side, w: number): { height: number; u: Dual }[] => {
-    const below = onPanel(side);
-    if (!notched) return [lowerEdge, upperEdge].map((height) => ({ height, u: below(height, w) }));
-    const above = onWall(side);
+    const [lower, upper] = [lowerEnd(side), upperEnd(side)];
+    if (!notched) return [lowerEdge, upperEdge].map((height) => ({ height, u: lower(height, w) }));
     return [
-      ...[lowerEdge, notchTop].map((height) => ({ height, u: below(height, w) })),
-      ...[notchTop, upperEdge].map((height) => ({ height, u: above(height, w) })),
+      ...[lowerEdge, notchTop].map((height) => ({ height, u: lower(height, w) })),
+      ...[notchTop, upperEdge].map((height) => ({ height, u: upper(height, w) })),
     ];
   };
   const loopAt = (w: number): Point[] => [
@@ -80,8 +84,8 @@ export function topPiece(site: TrimSite): Piece {
 
   const face = loopAt(trim.thickness);
   const bodies: Body[] = [{ back: loopAt(0), face, from: 0, to: trim.thickness }];
-  if (lipWidth > 0) bodies.push(lipOf(site, strip, onWall('left'), onWall('right')));
-  const edges = (['left', 'right'] as const).map(
+  if (lipWidth > 0) bodies.push(lipOf(site, strip, upperEnd('left'), upperEnd('right')));
+  const edges = SIDES.map(
     (side): PieceEdge => ({
       name: `${side} end`,
       method: 'saw',
@@ -102,8 +106,8 @@ export function topPiece(site: TrimSite): Piece {
     bodies,
     axis: 'x',
     edges,
-    ends: (['left', 'right'] as const).map((side) => endOf(site, strip, side, onPanel(side), mitred)),
-    notches: notched ? (['left', 'right'] as const).map((side) => notchOf(site, side, corners(side, 0))) : [],
+    ends: SIDES.map((side) => endOf(site, strip, side, lowerEnd(side), mitred)),
+    notches: notched ? SIDES.map((side) => notchOf(site, side, corners(side, 0))) : [],
     stations: strip.stations(corners('left', 0)[0]!.u.value, corners('right', 0)[0]!.u.value),
     tape: tapePlaces(face, 'x', trim.tapeSpacing),
     cover,
@@ -126,7 +130,8 @@ function endOf(site: TrimSite, strip: WallStrip, side: Side, at: EndAt, mitred: 
   const { lowerEdge, upperEdge, trim, job } = site;
   const outward = side === 'left' ? -1 : 1;
   const t = trim.thickness;
-  const high = mitred ? upperEdge : Math.min(upperEdge, job.fit.top);
+  const panelTop = Math.min(upperEdge, job.fit.top);
+  const high = mitred || panelTop <= lowerEdge ? upperEdge : panelTop;
   const [below, above, behind] = [at(lowerEdge, t), at(high, t), at(lowerEdge, 0)];
   const [[x0, y0], [x1, y1]] = [strip.toFlat(below.value, lowerEdge), strip.toFlat(above.value, high)];
   const [xBack] = strip.toFlat(behind.value, lowerEdge);

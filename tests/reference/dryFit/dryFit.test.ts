@@ -41,6 +41,14 @@ describe('templates folded up in random alcoves', () => {
       expect(seen).toContain(expected);
   }, 120_000);
 
+  it.each([38, 39, 70])('fit with trim of 38 mm that stands %s mm above the panels', async (rise) => {
+    for (const lip of [0, 6]) {
+      const fit = await randomFit(5, { trim: { width: 38, rise, lip } });
+      expect(fit.worst!.by).toBeLessThanOrEqual(0.1);
+      expect(fit.fits).toBe(true);
+    }
+  });
+
   it('are found out where a file is off, by how much and which way', async () => {
     const made = randomJob(8);
     const files = await dxfFiles(made, 'face');

@@ -40,9 +40,9 @@ export interface RandomJob {
 }
 
 /** A random alcove and everything cut for it. */
-export function randomJob(seed: number): RandomJob {
+export function randomJob(seed: number, choices = CHOICES[seed % CHOICES.length]): RandomJob {
   const truth = plausibleAlcove(seed);
-  const job = jobWith([], CHOICES[seed % CHOICES.length]);
+  const job = jobWith([], choices);
   const alcove = surfacesOf(truth);
   const covariance = Matrix.eye(25, 25, 0);
   const panel = (name: PanelName) => fitPanel(alcove, covariance, job, name).panel;
@@ -69,8 +69,8 @@ export async function dxfFiles(
  * The virtual dry fit of every piece in a random alcove, from the text of its DXF file; every other one with the back
  * up.
  */
-export async function randomFit(seed: number): Promise<DryFit> {
-  const made = randomJob(seed);
+export async function randomFit(seed: number, choices?: Partial<JobInput>): Promise<DryFit> {
+  const made = randomJob(seed, choices);
   const templates = new Map<string, ReadBack>();
   for (const [piece, text] of await dxfFiles(made, seed % 2 === 0 ? 'face' : 'back')) {
     templates.set(piece, await readTemplate(text));

@@ -12,7 +12,15 @@ const candidate = (effort: number, ...rows: number[][]): Candidate => ({
   effort,
 });
 const largestAfter = (chosen: readonly Candidate[]): number =>
-  Math.max(...watch(updated(nothing, chosen.flatMap(({ rows }) => rows)), gradients).variances);
+  Math.max(
+    ...watch(
+      updated(
+        nothing,
+        chosen.flatMap(({ rows }) => rows),
+      ),
+      gradients,
+    ).variances,
+  );
 
 describe('chooseReadings', () => {
   const candidates = [

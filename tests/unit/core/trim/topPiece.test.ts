@@ -68,6 +68,24 @@ describe('the top piece, butted', () => {
     ]);
   });
 
+  it.each([39, 60])('runs from wall to wall without notches where it stands wholly above the panels, %s mm', (rise) => {
+    const piece = top(box, { trim: { rise } });
+    expect(piece.notches).toEqual([]);
+    expect(rounded(piece.outline)).toEqual([
+      [759, 0],
+      [759, 38],
+      [-759, 38],
+      [-759, 0],
+    ]);
+  });
+
+  it.each([37, 38, 39])('has an angle at its ends where it stands %s mm above the panels, wide as it is', (rise) => {
+    const [left, right] = top(alcoveOf({ 'right.plumb': 0.02 }), { trim: { rise } }, 0.001).ends;
+    expect(left!.mitre.degrees).toBeCloseTo(0, 9);
+    expect(right!.mitre.degrees).toBeCloseTo((Math.atan(0.02) * 180) / Math.PI, 6);
+    expect(right!.mitre.sd).toBeGreaterThan(0);
+  });
+
   it('reaches the walls with its lip too', () => {
     const piece = top(alcoveOf({ 'right.square': -0.05 }), { trim: { lip: 7, rise: 12 } });
     const [main, lip] = piece.bodies;
