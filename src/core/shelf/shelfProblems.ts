@@ -1,6 +1,7 @@
 import type { Job, WallName } from '../job-file';
 import { LEAST_WEB, type Panel, type Problem } from '../panel';
 import { fold } from '../piece';
+import { extent } from '../range';
 import type { ShelfPiece } from './shelf';
 
 /** Least room between a shelf's underside and the rim, and between shelves, mm (common practice, no source). */
@@ -35,14 +36,12 @@ function placeProblems({ fit, trim }: Job, shelf: ShelfPiece, panels: Record<Wal
   const place = fold(shelf);
   for (const wall of ['back', shelf.corner] as const) {
     const line = shelf.bracketLines.find((each) => each.wall === wall)!;
-    const us = panels[wall].outline.map(([u]) => u);
-    const past = Math.max(line.to[0] - Math.max(...us), Math.min(...us) - line.to[0]);
+    const [least, most] = extent(panels[wall].outline, 0);
+    const past = Math.max(line.to[0] - most, least - line.to[0]);
     if (past > 0) problems.push(problem(shelf, `the shelf reaches past the ${wall} panel`, past));
   }
   const bottom = Math.min(...shelf.outline.map(([x, y]) => place(x, y, 0)[1]));
-  const rim = Math.max(
-    ...[panels.back, panels[shelf.corner]].map(({ outline }) => Math.min(...outline.map(([, v]) => v))),
-  );
+  const rim = Math.max(...[panels.back, panels[shelf.corner]].map(({ outline }) => extent(outline, 1)[0]));
   const room = bottom - rim;
   if (room < LEAST_ROOM)
     problems.push(problem(shelf, 'too little room is left between the shelf and the rim', Math.max(0, room)));
@@ -73,9 +72,17 @@ function holeConflicts(shelf: ShelfPiece, panels: Record<WallName, Panel>): Prob
   );
 }
 
+/** Two in one corner too close one over the other, or two from both corners that meet along the back panel. */
 function overlaps(shelf: ShelfPiece, other: ShelfPiece): Problem[] {
-  if (shelf.corner !== other.corner) return [];
   const [low, high] = shelf.height < other.height ? [shelf, other] : [other, shelf];
   const room = high.height - high.thickness - low.height;
-  return room < LEAST_ROOM ? [problem(high, `too little room over ${low.name}`, Math.max(0, room))] : [];
+  if (shelf.corner === other.corner) {
+    return room < LEAST_ROOM ? [problem(high, `too little room over ${low.name}`, Math.max(0, room))] : [];
+  }
+  const [left, right] = shelf.corner === 'left' ? [shelf, other] : [other, shelf];
+  const shared = backEnd(left) - backEnd(right);
+  return room < 0 && shared > 0 ? [problem(high, `the shelf runs into ${low.name} along the back panel`, shared)] : [];
 }
+
+/** Where a shelf ends along the back panel, mm from the plumb line. */
+const backEnd = ({ bracketLines }: ShelfPiece): number => bracketLines.find(({ wall }) => wall === 'back')!.to[0];

@@ -169,6 +169,23 @@ describe('problems of shelves', () => {
     expect(whats([{ aboveRim: 500 }, { aboveRim: 530 }])).toEqual(['pieces.shelves.2: too little room over shelf 1']);
   });
 
+  it('tells two from both corners that meet along the back panel, unless one passes over the other', () => {
+    const both = (left: number, right: number) =>
+      shelved(box, [
+        { corner: 'left', back: 800, aboveRim: left, slope: 0 },
+        { corner: 'right', back: 750, aboveRim: right, slope: 0 },
+      ]).problems;
+    // the panels' faces are 1504 mm apart
+    expect(both(600, 605)).toEqual([
+      {
+        where: 'pieces.shelves.2',
+        what: 'the shelf runs into shelf 1 along the back panel',
+        howMuch: expect.closeTo(46, 6),
+      },
+    ]);
+    expect(both(600, 680)).toEqual([]);
+  });
+
   it('tells an edge that a hump would touch', () => {
     const into = (bow: number) =>
       shelved(alcoveOf({ 'right.bowAcross': bow }), [{ gap: 0.2, side: 400 }]).problems.map(({ what }) => what);
