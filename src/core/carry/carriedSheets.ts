@@ -8,6 +8,7 @@ import { sizeOf } from './sheetSections';
 import { throughOpening } from './throughOpening';
 
 const RADIAN = Math.PI / 180;
+
 /** Each sheet as bought and each panel as cut, past every place on the way of which the sizes are given. */
 export function carriedSheets(job: Job, panels: Record<PanelName, Panel>): { carried: Carried[]; problems: Problem[] } {
   const names: PanelName[] = ['back', 'left', 'right'];
@@ -48,7 +49,7 @@ function passagesOf({ carrying, fit, instruments, levelAboveFloor }: Job, width:
   };
   const opening = (wide: number, high: number): Omit<Passage, 'place' | 'passes'> => {
     const { clearance, lean } = throughOpening(short, thickness, wide, high);
-    return { clearance, sd: sd(high) / 2, edge: 'long', lean: lean / RADIAN };
+    return { clearance: 2 * clearance, sd: sd(high), edge: 'long', lean: lean / RADIAN };
   };
   /** Level round a corner: on the long edge, or on the short edge where that is known to be low enough. */
   const turned = (longest: number, high: number | undefined, wide: number) => [
@@ -71,10 +72,10 @@ function passagesOf({ carrying, fit, instruments, levelAboveFloor }: Job, width:
   if (stair.width !== undefined && stair.headroom !== undefined) {
     const pitch = stair.pitch * RADIAN;
     // Along the slope headroom counts square to it; stood up, a sheet's width rises with the stair.
-    const upright = (stair.headroom - long - short * Math.tan(pitch)) / 2;
+    const upright = stair.headroom - long - short * Math.tan(pitch);
     add('stair', [
       opening(stair.width, stair.headroom * Math.cos(pitch)),
-      { clearance: upright, sd: sd(stair.headroom) / 2, edge: 'short', lean: 0 },
+      { clearance: upright, sd: sd(stair.headroom), edge: 'short', lean: 0 },
     ]);
   }
   if (stair.width !== undefined && stair.landing !== undefined && stair.turn !== 'none') {

@@ -1,4 +1,5 @@
-import type { Pose, Vec3 } from './report';
+import type { Vec3 } from '../piece';
+import type { Pose } from './report';
 
 /** Of each axis the two coordinates that turning about it changes, from the first to the second. */
 export const PLANES = { x: [1, 2], y: [0, 2], z: [1, 0] } as const;

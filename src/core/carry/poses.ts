@@ -1,5 +1,6 @@
+import type { Vec3 } from '../piece';
 import { PLANES } from './movePoint';
-import type { Pose, Vec3, WayIn } from './report';
+import type { Pose, WayIn } from './report';
 import type { Pivot, Station } from './sweep';
 
 /** A panel is shown this far before the first place that bounds it, mm. */

@@ -1,6 +1,5 @@
 import type { PanelName } from '../panel';
-
-export type Vec3 = [number, number, number];
+import type { Vec3 } from '../piece';
 
 /** Where a panel stands on its way in, against its final place. Lengths in mm, angles in degrees. */
 export interface Pose {
@@ -49,7 +48,7 @@ export interface WayIn {
 export interface Passage {
   place: 'door' | 'corridor' | 'stair' | 'landing' | 'standing';
   passes: boolean;
-  /** free on each side (through an opening), or shorter than the longest that passes; negative = it lacks */
+  /** to spare in all: height or width of an opening, or length up to the longest that passes; negative = it lacks */
   clearance: number;
   sd: number;
   /** carried on its long edge or its short edge */

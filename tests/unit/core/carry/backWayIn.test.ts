@@ -175,4 +175,11 @@ describe('what is carried', () => {
     expect(sheet.passages[0]!.clearance).toBeCloseTo(1402.2 - sheet.height, 0);
     expect(narrow.problems.map(({ where }) => where)).toEqual(['panels.back', 'panels.left', 'panels.right']);
   });
+  it('tells in all what a door has to spare, or lacks', () => {
+    const through = (width: number) => waysIn(alcoveOf({}), { carrying: { door: { width, height: 2000 } } });
+    // upright the panels are 6 mm thick
+    const [passage] = through(760).gettingIn.carried.find(({ panel }) => panel === 'left')!.passages;
+    expect(passage).toMatchObject({ passes: true, lean: 0, clearance: expect.closeTo(754, 9) });
+    expect(through(2).problems.map(({ howMuch }) => howMuch)).toEqual([4, 4, 4].map((mm) => expect.closeTo(mm, 6)));
+  });
 });
