@@ -6,7 +6,7 @@ import { type BedReport, bedProblems, bedReport } from './bed';
 import { gettingIn } from './carry';
 import { diagnose } from './diagnose';
 import { fitPieces } from './fitPieces';
-import type { Job, WallName } from './job-file';
+import { type Job, WALLS, type WallName } from './job-file';
 import { materialsFor } from './materials';
 import { fitPanel, type Panel, type Problem } from './panel';
 import type { Piece } from './piece';
@@ -46,7 +46,7 @@ export function solve(job: Job): Result {
   const bedOf = (name: WallName): BedReport =>
     bedReport(alcove, adjustment.covariance, job, seating, panels[name], bought.materials.adhesive[name]);
   const bedding = { back: bedOf('back'), left: bedOf('left'), right: bedOf('right') };
-  for (const name of ['back', 'left', 'right'] as const) problems.push(...bedProblems(name, bedding[name], job));
+  for (const name of WALLS) problems.push(...bedProblems(name, bedding[name], job));
   const carried = gettingIn(alcove, adjustment.covariance, job, panels, seating.edges);
   problems.push(...carried.problems);
   const report = adjustmentReport(adjustment, job);

@@ -1,12 +1,11 @@
 import { alcoveModel, insideCorner, type Unevenness } from '../alcove';
-import type { Job, Reading, WallName } from '../job-file';
+import { type Job, type Reading, WALLS, type WallName } from '../job-file';
 import { type LeastSquaresSolution, solveLeastSquares, withoutRows } from '../least-squares';
 import { fieldEvidence, groupTest } from '../reliability';
 import type { Observation } from '../survey';
 import { type Examination, gainFromRoughness } from './examine';
 import { type AlcoveFit, SOLVER } from './fit';
 
-const WALLS: WallName[] = ['back', 'left', 'right'];
 /** Prior standard deviations of the spline's coefficients that are tried, mm. */
 const SIZES = [0.75, 1.5, 3, 6];
 /**

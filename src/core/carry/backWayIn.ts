@@ -10,10 +10,10 @@ import { type Laid, posesOf } from './poses';
 import type { WayIn } from './report';
 import type { Section } from './section';
 import { frontOf, levelSections, plumbSections, sizeOf } from './sheetSections';
-import { pivotOf, roomAt, type Sweep, sweep } from './sweep';
+import { pivotOf, roomHome, type Sweep, sweep } from './sweep';
 import { tooHigh, tooWide } from './tooLittle';
 
-const DEGREE = 180 / Math.PI;
+const DEGREES_PER_RADIAN = 180 / Math.PI;
 /** A tilt is worth its trouble from so much more room than straight in, mm (common practice, no source). */
 const WORTH = 0.2;
 /** Room that a bow leaves on each side, mm, where the panel has as much in its place. */
@@ -76,7 +76,7 @@ export function backWayIn(
     const first = tilt.first === 'low' ? 'left' : 'right';
     return {
       way: way('tilted', tighter(tilted, under), {
-        tilt: { about: 'upright', first, angle: tilt.angle * DEGREE },
+        tilt: { about: 'upright', first, angle: tilt.angle * DEGREES_PER_RADIAN },
         reach: standsOut(tilt, levels, front),
         tightest: { height: levels[tilt.way.low.section]!.at, depth: tilt.way.low.depth },
         poses: posesOf(tilt.way.stations, pivotOf(levels, tilt.first), level(turnedWords(first))),
@@ -107,7 +107,7 @@ export function backWayIn(
     const laid: Laid = { axis: 'x', place: (y, z) => [0, y, z], lift: 0, words: turnedWords(first) };
     return {
       way: way('tilted', tighter(free, { clearance: beside, sd: straight.sd }), {
-        tilt: { about: 'level', first, angle: tilt.angle * DEGREE },
+        tilt: { about: 'level', first, angle: tilt.angle * DEGREES_PER_RADIAN },
         reach: standsOut(tilt, plumbs, front),
         tightest: { height: alcove.rim.value(0, tilt.way.low.depth), depth: tilt.way.low.depth },
         poses: posesOf(tilt.way.stations, pivot, laid),
@@ -122,12 +122,6 @@ const turnedWords = (first: string): Laid['words'] => ({
   in: `${first} edge home`,
   home: 'swung home',
 });
-
-/** Half of the room from side to side in the final place, mm. */
-function roomHome(sections: readonly Section[], thickness: number): number {
-  const { low, high } = roomAt(sections, thickness, pivotOf(sections, 'low'), { angle: 0, advance: 0 });
-  return Math.min((low.gap + high.gap) / 2, 1000);
-}
 
 /** How far the far end stands out before the front edge when the leading end is home, mm. */
 function standsOut({ angle }: Tilt, sections: readonly Section[], front: number): number {

@@ -1,4 +1,4 @@
-import type { Job } from '../job-file';
+import { type Job, WALLS } from '../job-file';
 import type { Panel, PanelName, Problem } from '../panel';
 import { lengthSd } from '../survey';
 import { placeWords } from './placeWords';
@@ -7,12 +7,11 @@ import { longestRoundCorner } from './roundCorner';
 import { sizeOf } from './sheetSections';
 import { throughOpening } from './throughOpening';
 
-const RADIAN = Math.PI / 180;
+const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** Each sheet as bought and each panel as cut, past every place on the way of which the sizes are given. */
 export function carriedSheets(job: Job, panels: Record<PanelName, Panel>): { carried: Carried[]; problems: Problem[] } {
-  const names: PanelName[] = ['back', 'left', 'right'];
-  const carried = names.flatMap((panel): Carried[] => {
+  const carried = WALLS.flatMap((panel): Carried[] => {
     const cut = sizeOf(panels[panel].flat);
     return (['sheet', 'panel'] as const).map((as): Carried => {
       const { width, height } = as === 'sheet' ? job.sheets[panel] : cut;
@@ -49,7 +48,7 @@ function passagesOf({ carrying, fit, instruments, levelAboveFloor }: Job, width:
   };
   const opening = (wide: number, high: number): Omit<Passage, 'place' | 'passes'> => {
     const { clearance, lean } = throughOpening(short, thickness, wide, high);
-    return { clearance: 2 * clearance, sd: sd(high), edge: 'long', lean: lean / RADIAN };
+    return { clearance: 2 * clearance, sd: sd(high), edge: 'long', lean: lean / RADIANS_PER_DEGREE };
   };
   /** Level round a corner: on the long edge, or on the short edge where that is known to be low enough. */
   const turned = (longest: number, high: number | undefined, wide: number) => [
@@ -66,11 +65,11 @@ function passagesOf({ carrying, fit, instruments, levelAboveFloor }: Job, width:
 
   if (door.width !== undefined && door.height !== undefined) add('door', [opening(door.width, door.height)]);
   if (corridor.before !== undefined && corridor.after !== undefined) {
-    const longest = longestRoundCorner(corridor.before, corridor.after, corridor.turn * RADIAN, thickness);
+    const longest = longestRoundCorner(corridor.before, corridor.after, corridor.turn * RADIANS_PER_DEGREE, thickness);
     add('corridor', turned(longest, corridor.height, Math.max(corridor.before, corridor.after)));
   }
   if (stair.width !== undefined && stair.headroom !== undefined) {
-    const pitch = stair.pitch * RADIAN;
+    const pitch = stair.pitch * RADIANS_PER_DEGREE;
     // Along the slope headroom counts square to it; stood up, a sheet's width rises with the stair.
     const upright = stair.headroom - long - short * Math.tan(pitch);
     add('stair', [

@@ -9,7 +9,7 @@ export interface Tilt {
   way: Sweep;
 }
 
-const DEGREE = Math.PI / 180;
+const RADIANS_PER_DEGREE = Math.PI / 180;
 /** Angles tried, degrees: the smallest that does is looked for between two of them. */
 const ANGLES = [1, 2, 3, 4, 6, 8, 11, 15, 20, 26, 33, 41, 50, 60, 70, 80];
 const HALVINGS = 5;
@@ -31,7 +31,7 @@ export function findTilt(sections: readonly Section[], thickness: number, home: 
   });
   let before = 0;
   for (const degrees of ANGLES) {
-    const angle = degrees * DEGREE;
+    const angle = degrees * RADIANS_PER_DEGREE;
     for (const first of ENDS) {
       const here = tilt(first, angle, wanted);
       if (here.way.clearance >= wanted) {
@@ -40,7 +40,7 @@ export function findTilt(sections: readonly Section[], thickness: number, home: 
     }
     before = angle;
   }
-  return ANGLES.flatMap((degrees) => ENDS.map((first) => tilt(first, degrees * DEGREE))).reduce((a, b) =>
+  return ANGLES.flatMap((degrees) => ENDS.map((first) => tilt(first, degrees * RADIANS_PER_DEGREE))).reduce((a, b) =>
     b.way.clearance > a.way.clearance ? b : a,
   );
 }

@@ -5,7 +5,7 @@ import type { Pivot, Station } from './sweep';
 
 /** A panel is shown this far before the first place that bounds it, mm. */
 const OUT = 350;
-const DEGREE = 180 / Math.PI;
+const DEGREES_PER_RADIAN = 180 / Math.PI;
 
 /** How a section's coordinates lie in the alcove, and what is done besides the motion within it. */
 export interface Laid {
@@ -32,7 +32,7 @@ export function posesOf(stations: readonly Station[], pivot: Pivot, { axis, plac
       step,
       axis,
       pivot: centre,
-      angle: sense * angle * DEGREE,
+      angle: sense * angle * DEGREES_PER_RADIAN,
       shift: [to[0] - origin[0], to[1] - origin[1] + lifted, to[2] - origin[2]],
       bow: bent,
     };

@@ -3,18 +3,22 @@ import type { Alcove } from '../alcove';
 import { constant } from '../dual';
 import type { Job, Side } from '../job-file';
 import { contourRise, type Panel, type Problem, towardsRoom } from '../panel';
+import { extent } from '../range';
 import { lengthSd } from '../survey';
 import { type Clearance, fits, isDoubtful, tighter, uprightClearance } from './clearanceOf';
 import { findTilt } from './findTilt';
 import { type Laid, posesOf } from './poses';
 import type { Pose, WayIn } from './report';
 import { endsAt, frontOf, sideSections, sizeOf } from './sheetSections';
-import { pivotOf, roomAt, type Sweep, sweep } from './sweep';
+import { pivotOf, roomHome, type Sweep, sweep } from './sweep';
 import { throughOpening } from './throughOpening';
 import { tooHigh } from './tooLittle';
 
-const DEGREE = 180 / Math.PI;
+const DEGREES_PER_RADIAN = 180 / Math.PI;
+/** Heights, and places across, at which a panel is held against the back panel's face. */
 const PLACES = 8;
+/** A panel is shown this far out before the alcove, mm. */
+const OUT = 100;
 
 /**
  * How a side panel gets in once the back panel is set: edge on through the opening, leaned over where a header hangs
@@ -39,9 +43,8 @@ export function sideWayIn(
     uprightClearance(way, (section, depth) => [inward * depth, sections[section]!.at], alcove, covariance, job);
   const straight = sweep(sections, panel.thickness, 0, 'low', across);
   const free = of(straight);
-  const home = roomAt(sections, panel.thickness, pivotOf(sections, 'low'), { angle: 0, advance: 0 });
-  const homeRoom = Math.min((home.low.gap + home.high.gap) / 2, 1000);
-  const tilt = fits(free) ? null : findTilt(sections, panel.thickness, homeRoom, across);
+  const home = roomHome(sections, panel.thickness);
+  const tilt = fits(free) ? null : findTilt(sections, panel.thickness, home, across);
   const chosen = tilt?.way ?? straight;
   const inside = tilt ? of(tilt.way) : free;
   const lean = underHeader(alcove, job, panel, beside);
@@ -67,9 +70,9 @@ export function sideWayIn(
       const step = k === 0 ? laid.words.start : pose.step;
       return { ...pose, step, shift: [pose.shift[0], pose.shift[1], pose.shift[2] + (last ? 0 : out)] };
     });
-  const leaned = lean && lean.lean > 0 ? lean.lean * DEGREE : 0;
+  const leaned = lean && lean.lean > 0 ? lean.lean * DEGREES_PER_RADIAN : 0;
   const tilted: WayIn['tilt'] = tilt
-    ? { about: 'level', first, angle: tilt.angle * DEGREE }
+    ? { about: 'level', first, angle: tilt.angle * DEGREES_PER_RADIAN }
     : leaned > 0
       ? { about: 'level', first: 'bottom', angle: leaned }
       : null;
@@ -93,7 +96,7 @@ export function sideWayIn(
       reach: 0,
       poses: passes ? [...fromRoom(within[0]!, panel, inward, frontOf(alcove), leaned), ...within] : [],
     },
-    problems: passes || homeRoom < 0 ? [] : [tooHigh(side, all)],
+    problems: passes || home < 0 ? [] : [tooHigh(side, all)],
   };
 }
 
@@ -118,11 +121,10 @@ function underHeader(
 function outward(seats: Alcove, { fit }: Job, panel: Panel, side: Side, across: number): number {
   const inward = towardsRoom(side);
   const face = fit.bed + panel.thickness;
-  const { height } = sizeOf(panel);
-  const bottom = Math.min(...panel.outline.map(([, v]) => v));
+  const [bottom, top] = extent(panel.outline, 1);
   let most = 0;
   for (let j = 1; j < PLACES; j++) {
-    const v = bottom + (height * j) / PLACES;
+    const v = bottom + ((top - bottom) * j) / PLACES;
     const { from } = endsAt(panel, 1, v);
     const start = seats[side].value(from, v);
     for (let k = 0; k <= PLACES; k++) {
@@ -135,8 +137,8 @@ function outward(seats: Alcove, { fit }: Job, panel: Panel, side: Side, across: 
 
 /** From out in the room to the alcove's middle, leaned over under a header. */
 function fromRoom(inside: Pose, panel: Panel, inward: 1 | -1, front: number, leaned: number): Pose[] {
-  const us = panel.outline.map(([u]) => u);
-  const out = front - Math.min(...us) + 100;
+  const [inner] = extent(panel.outline, 0);
+  const out = front - inner + OUT;
   const angle = leaned > 0 ? inward * leaned : inside.angle;
   const pose = (step: string, z: number): Pose => ({
     ...inside,

@@ -135,6 +135,15 @@ export const pivotOf = (sections: readonly Section[], first: FirstEnd): Pivot =>
   depth: Math.min(...sections.map(({ back }) => back)),
 });
 
+/** Room enough on each side for any sheet, mm: what an open side counts as. */
+const AMPLE = 1000;
+
+/** Room on each side of a sheet in its final place, mm. */
+export function roomHome(sections: readonly Section[], thickness: number): number {
+  const { low, high } = roomAt(sections, thickness, pivotOf(sections, 'low'), { angle: 0, advance: 0 });
+  return Math.min((low.gap + high.gap) / 2, AMPLE);
+}
+
 /** Gaps on both sides of the sheet at a station, without any shift. */
 export function roomAt(
   sections: readonly Section[],

@@ -62,7 +62,7 @@ export function dryFitIn(
   const worst = worstOf(found);
   return {
     tolerance: DRY_FIT_TOLERANCE,
-    fits: unread.length === 0 && !(worst !== null && !(worst.by <= DRY_FIT_TOLERANCE)),
+    fits: unread.length === 0 && (worst === null || worst.by <= DRY_FIT_TOLERANCE),
     worst,
     pieces: found,
     unread,

@@ -95,9 +95,10 @@ function named(name: string, finish: Finish): NamedFinish {
   return { name, finish };
 }
 
-const sameBut = ({ trim: _, ...finish }: Finish): string =>
-  JSON.stringify([finish.look, finish.colour, finish.second, finish.size, finish.seed, finish.gloss]);
+/** Two finishes with the same key look the same but for the colour of their trim. */
+const keyOf = ({ look, colour, second, size, seed, gloss }: Finish): string =>
+  JSON.stringify([look, colour, second, size, seed, gloss]);
 
 /** What a finish is called, whatever the colour of its trim; null where it is one's own. */
 export const nameOfFinish = (finish: Finish): string | null =>
-  finishes.find((each) => sameBut(each.finish) === sameBut(finish))?.name ?? null;
+  finishes.find((each) => keyOf(each.finish) === keyOf(finish))?.name ?? null;

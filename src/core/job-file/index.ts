@@ -28,8 +28,10 @@ export {
   type ReadingKind,
   type ReadingOf,
   reading,
+  SIDES,
   type Side,
   type Station,
+  WALLS,
   type WallName,
 } from './reading';
 export { type Scan, type ScanGrid, type ScannedEdge, type ScanSurface, scan } from './scan';

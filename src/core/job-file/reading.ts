@@ -179,6 +179,9 @@ export type ReadingOf<K extends ReadingKind> = Extract<Reading, { kind: K }>;
 export type Side = z.infer<typeof side>;
 export type WallName = z.infer<typeof wall>;
 export type Station = z.infer<typeof station>;
+/** The walls that carry a panel, and those of them beside the tub. */
+export const WALLS: readonly WallName[] = wall.options;
+export const SIDES: readonly Side[] = side.options;
 /** A value that stood in a reading, and when another took its place. */
 export interface EarlierValue {
   value: number;

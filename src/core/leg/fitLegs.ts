@@ -1,7 +1,7 @@
 import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
 import type { Alcove } from '../alcove';
-import type { Job, Side } from '../job-file';
+import { type Job, SIDES, type Side } from '../job-file';
 import { fewestMarks, frontLine, overRim, type Point, type Problem } from '../panel';
 import { counterClockwise, makePiece, type Piece, type PieceMark, uprightStrip } from '../piece';
 import { tapeSd } from '../survey';
@@ -17,7 +17,7 @@ export function fitLegs(alcove: Alcove, covariance: Matrix, job: Job): { legs: P
   const legs: Piece[] = [];
   const problems: Problem[] = [];
   if (!job.legs.make) return { legs, problems };
-  for (const side of ['left', 'right'] as const) {
+  for (const side of SIDES) {
     const shape = legShape(alcove, job, side);
     if (shape === null) continue;
     if (shape.narrowest < LEAST_LEG) {

@@ -1,4 +1,5 @@
-import { type Ratio, ratio, reduced } from './ratio';
+import { mixedNumber } from './formatLength';
+import { type Ratio, ratio } from './ratio';
 import { quoted, type Read, read, refuse } from './refusal';
 import type { FractionToken } from './token';
 
@@ -17,17 +18,11 @@ export function readFraction({ above, below }: FractionToken, whole: number | nu
     return refuse(`${quoted(text)} is finer than 1/${LARGEST_DENOMINATOR}; write a coarser fraction or a decimal`);
   }
   if (above < below) return read(ratio(above, below));
-  const carried = mixed((whole ?? 0) + Math.floor(above / below), above % below, below);
+  const carried = mixedNumber((whole ?? 0) * below + above, below);
   const spaced = whole === null ? withSpace(above, below) : null;
   return refuse(
     `${quoted(text)} is no less than a whole; write ${carried}${spaced ? `, or ${spaced} if a space is missing` : ''}`,
   );
-}
-
-function mixed(whole: number, above: number, below: number): string {
-  if (above === 0) return String(whole);
-  const least = reduced(ratio(above, below));
-  return `${whole} ${least.above}/${least.below}`;
 }
 
 /** `5913/16` as `59 13/16`: the longest end of the figures that makes a proper fraction. */

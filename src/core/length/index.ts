@@ -7,6 +7,5 @@ export {
   printLength,
 } from './formatLength';
 export { formatPlusMinus } from './formatPlusMinus';
-
 export { type ParsedLength, parseLength } from './parseLength';
 export { type DisplayUnit, LONGEST_LENGTH, MM_PER_INCH } from './unit';

@@ -7,5 +7,6 @@ export { moistureMovement, movement, movementBeside, widthForMovement } from './
 export { moving } from './moving';
 export { type Packs, packsFor } from './packs';
 export { fillDepth, jointSection, jointVolume } from './section';
+export { barsFor } from './stockLines';
 export { centred, clearOf } from './uprightRuns';
 export { CARTRIDGES, ML_PER_FLUID_OUNCE } from './volume';

@@ -27,5 +27,3 @@ export interface Materials {
   joints: (Joint & { /** mL, tooling loss included */ volume: number })[];
   adhesive: Record<WallName, AdhesiveLayout>;
 }
-
-export const WALLS: readonly WallName[] = ['back', 'left', 'right'];

@@ -1,18 +1,18 @@
 import { type Alcove, valuesOnly } from '../alcove';
-import type { Job, WallName } from '../job-file';
+import { type Job, WALLS, type WallName } from '../job-file';
 import type { Problem } from '../panel';
 import { bedAt, type Seating } from '../seat';
 import { type AdhesiveLayout, layAdhesive } from './adhesive';
 import type { FittedForMaterials } from './fittedForMaterials';
 import type { Joint } from './joint';
-import { type Materials, WALLS } from './materialLine';
+import type { Materials } from './materialLine';
 import { panelJoints } from './panelJoints';
 import { pasteLines } from './pasteLines';
 import { coveredBy, pieceJoints } from './pieceJoints';
 import { jointVolume } from './section';
 import { stockLines } from './stockLines';
 import { tapeLines } from './tapeLines';
-import { MM3_PER_ML } from './volume';
+import { beforeLoss, MM3_PER_ML } from './volume';
 
 /** Everything to buy for what is fitted, each line with its rule, and what cannot be sealed. */
 export function materialsFor(
@@ -46,7 +46,7 @@ export function materialsFor(
 
 function volumeOf(joint: Joint, job: Job): number {
   const { fillet, toolingLoss } = job.supplies[joint.filler];
-  return jointVolume(joint.widths, job.fit.thickness, fillet) / (1 - Math.min(toolingLoss, 0.95)) / MM3_PER_ML;
+  return beforeLoss(jointVolume(joint.widths, job.fit.thickness, fillet), toolingLoss) / MM3_PER_ML;
 }
 
 function wideJoints(joints: Joint[], { supplies }: Job): Problem[] {

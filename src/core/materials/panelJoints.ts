@@ -1,6 +1,6 @@
 import type { Alcove } from '../alcove';
 import { constant } from '../dual';
-import type { Job, Side, WallName } from '../job-file';
+import { type Job, SIDES, type Side, WALLS } from '../job-file';
 import { contourRise, type Panel, type PanelName, type Point, panelEdges } from '../panel';
 import { extent, spaced } from '../range';
 import { closed, type Joint } from './joint';
@@ -17,14 +17,12 @@ export type Covered = (id: string) => boolean;
  * front edges and tops at the room side where no trim covers them.
  */
 export function panelJoints(alcove: Alcove, job: Job, panels: Record<PanelName, Panel>, covered: Covered): Joint[] {
-  const sides: Side[] = ['left', 'right'];
-  const all: WallName[] = ['back', ...sides];
   return [
-    ...sides.map((side) => cornerJoint(alcove, job, side, panels[side])),
-    ...all.map((name) => rimJoint(alcove, job, panels[name])),
-    ...all.flatMap((name) => holeJoints(panels[name])),
-    ...sides.map((side) => frontJoint(alcove, job, side, panels[side])),
-    ...all.map((name) => topJoint(panels[name])),
+    ...SIDES.map((side) => cornerJoint(alcove, job, side, panels[side])),
+    ...WALLS.map((name) => rimJoint(alcove, job, panels[name])),
+    ...WALLS.flatMap((name) => holeJoints(panels[name])),
+    ...SIDES.map((side) => frontJoint(alcove, job, side, panels[side])),
+    ...WALLS.map((name) => topJoint(panels[name])),
   ].filter(({ id }) => !covered(id));
 }
 

@@ -1,10 +1,10 @@
-import type { Job } from '../job-file';
+import { type Job, WALLS } from '../job-file';
 import type { FittedForMaterials } from './fittedForMaterials';
 import type { JointFiller } from './joint';
-import { type MaterialLine, type Materials, WALLS } from './materialLine';
+import type { MaterialLine, Materials } from './materialLine';
 import { packsFor } from './packs';
 import { backedLength } from './section';
-import { MM3_PER_ML } from './volume';
+import { beforeLoss, MM3_PER_ML } from './volume';
 
 /** What comes in cartridges: adhesive, sealant, caulk; and the backer behind wide joints. */
 export function pasteLines(
@@ -29,7 +29,7 @@ function adhesiveLine(
   const strips = [...trim, ...legs].reduce((sum, { size }) => sum + size.along, 0);
   const behindPanels = WALLS.reduce((sum, name) => sum + layouts[name].volume, 0);
   const behindPieces = strips * (Math.PI / 4) * trimBead ** 2;
-  const quantity = (behindPanels + behindPieces) / MM3_PER_ML / (1 - Math.min(waste, 0.95));
+  const quantity = beforeLoss(behindPanels + behindPieces, waste) / MM3_PER_ML;
   const count = WALLS.reduce((sum, name) => sum + layouts[name].dots.length + layouts[name].beads.length, 0);
   const beds = WALLS.flatMap((name) => layouts[name].bed ?? []);
   return {

@@ -7,20 +7,8 @@ import { packsFor } from './packs';
 export function stockLines(job: Job, fitted: FittedForMaterials): MaterialLine[] {
   return [
     ...sheetLines(fitted),
-    ...lengthLine(
-      job,
-      fitted,
-      'trim',
-      'trim',
-      job.trim.stock.map(({ length }) => length),
-    ),
-    ...lengthLine(
-      job,
-      fitted,
-      'angle-strip',
-      'angle strip for the inside corners',
-      job.trim.stock.map(({ length }) => length),
-    ),
+    ...lengthLine(job, fitted, 'trim', 'trim'),
+    ...lengthLine(job, fitted, 'angle-strip', 'angle strip for the inside corners'),
     ...bracketLines(job, fitted),
   ];
 }
@@ -51,11 +39,10 @@ function lengthLine(
   fitted: FittedForMaterials,
   stock: 'trim' | 'angle-strip',
   label: string,
-  lengths: number[],
 ): MaterialLine[] {
   const pieces = fitted.trim.filter((piece) => piece.stock === stock);
   if (pieces.length === 0) return [];
-  const length = Math.max(...lengths);
+  const length = Math.max(...trim.stock.map((each) => each.length));
   const cuts = pieces.map(({ size }) => size.along + trim.allowance + cutting.kerf);
   const quantity = cuts.reduce((sum, cut) => sum + cut, 0);
   const count = barsFor(cuts, length + cutting.kerf);
@@ -76,7 +63,10 @@ function lengthLine(
   ];
 }
 
-/** How many bars hold the cuts, first-fit decreasing; a cut longer than a bar takes as many as reach along it. */
+/**
+ * How many bars hold the cuts, first-fit decreasing; a cut longer than a bar takes as many as reach along it.
+ * @param cuts, bar lengths in mm, a saw cut added to each
+ */
 export function barsFor(cuts: readonly number[], bar: number): number {
   const left: number[] = [];
   for (const cut of [...cuts].sort((a, b) => b - a)) {

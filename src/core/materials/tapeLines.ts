@@ -1,6 +1,6 @@
-import type { Job } from '../job-file';
+import { type Job, WALLS } from '../job-file';
 import type { FittedForMaterials } from './fittedForMaterials';
-import { type MaterialLine, type Materials, WALLS } from './materialLine';
+import type { MaterialLine, Materials } from './materialLine';
 import { packsFor } from './packs';
 import { stripLength } from './strips';
 

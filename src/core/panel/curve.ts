@@ -6,7 +6,7 @@ export interface EdgeSample {
   at: number;
 }
 
-/** Straight joins between samples keep within this of the edge, mm; half of what the outline promises. */
+/** Straight joins keep within this of the edge at their middle, mm; less than half of what the outline promises. */
 const CHORD_TOLERANCE = 0.02;
 const FIRST_PIECES = 16;
 const DEEPEST = 8;

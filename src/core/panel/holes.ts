@@ -56,7 +56,10 @@ export function holeCentre(alcove: Alcove, job: Job, fixture: Fixture, seats = a
   return { u: add(u, scale(alongU, -out)), v: add(v, scale(alongV, -out)) };
 }
 
-/** How a wall's height into the room grows along u and along v, by differences over a centimetre either side. */
+/** A wall's lean is taken over this on either side, mm. */
+const LEAN_REACH = 10;
+
+/** How a wall's height into the room grows along u and along v, by differences. */
 function leans(alcove: Alcove, name: PanelName, u: Dual, v: Dual): [Dual, Dual] {
   const slope = (high: Dual, low: Dual): Dual => scale(subtract(high, low), towardsRoom(name) / (2 * LEAN_REACH));
   const wall = alcove[name];
@@ -65,9 +68,6 @@ function leans(alcove: Alcove, name: PanelName, u: Dual, v: Dual): [Dual, Dual] 
     slope(wall.at(u, shift(v, LEAN_REACH)), wall.at(u, shift(v, -LEAN_REACH))),
   ];
 }
-
-/** mm */
-const LEAN_REACH = 10;
 
 /** Where both distances lie at so much, mm, off what the panel stands on, or off the bare wall. */
 function centreAt(

@@ -1,4 +1,5 @@
 import type { Sheet } from '../job-file';
+import { extent } from '../range';
 import type { EdgeName, Point } from './panel';
 
 /** The rectangle of the sheet laid on the panel, sheet coordinates, mm. */
@@ -25,26 +26,12 @@ export function laySheet(
   kept: readonly EdgeName[],
   { lower, upper }: SideNames,
 ): LaidSheet {
-  const us = outline.map(([u]) => u);
-  const vs = outline.map(([, v]) => v);
-  const [left, right] = place(
-    Math.min(...us),
-    Math.max(...us),
-    sheet.width,
-    kept.includes(lower),
-    kept.includes(upper),
-  );
-  const [bottom, top] = place(
-    Math.min(...vs),
-    Math.max(...vs),
-    sheet.height,
-    kept.includes('bottom'),
-    kept.includes('top'),
-  );
+  const [left, right] = place(extent(outline, 0), sheet.width, kept.includes(lower), kept.includes(upper));
+  const [bottom, top] = place(extent(outline, 1), sheet.height, kept.includes('bottom'), kept.includes('top'));
   return { left, right, bottom, top };
 }
 
-function place(low: number, high: number, size: number, keepLow: boolean, keepHigh: boolean): [number, number] {
+function place([low, high]: [number, number], size: number, keepLow: boolean, keepHigh: boolean): [number, number] {
   if (keepLow) return [low, low + size];
   if (keepHigh) return [high - size, high];
   const middle = (low + high) / 2;

@@ -60,7 +60,8 @@ export interface PanelHole {
 export interface Gap {
   edge: EdgeName;
   from: Point;
-  to: Point /** mm */;
+  to: Point;
+  /** by how much it falls short at most, mm */
   max: number;
 }
 

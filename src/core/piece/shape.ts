@@ -1,18 +1,9 @@
-import type { Point } from '../panel';
+import { type Point, polygonArea } from '../panel';
 import { extent } from '../range';
 
 /** The same polygon the other way round where it runs clockwise. */
 export function counterClockwise(polygon: readonly Point[]): Point[] {
-  return turnsLeft(polygon) ? [...polygon] : [...polygon].reverse();
-}
-
-function turnsLeft(polygon: readonly Point[]): boolean {
-  let twice = 0;
-  polygon.forEach(([x, y], i) => {
-    const [nextX, nextY] = polygon[(i + 1) % polygon.length]!;
-    twice += x * nextY - nextX * y;
-  });
-  return twice > 0;
+  return polygonArea(polygon) > 0 ? [...polygon] : [...polygon].reverse();
 }
 
 /** Smallest rectangle, along and across, around loops. */

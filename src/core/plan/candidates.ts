@@ -1,5 +1,5 @@
 import { type Alcove, insideCorner } from '../alcove';
-import type { Job, Reading, Side, WallName } from '../job-file';
+import { type Job, type Reading, SIDES, type Side, WALLS, type WallName } from '../job-file';
 import { MM_PER_INCH } from '../length';
 
 /** A square check is taken with 3-4-5 legs of this unit, mm: 450, 600, 750. */
@@ -44,16 +44,14 @@ export function candidateReadings(alcove: Alcove, job: Job, density: Density): R
   };
   const rimOut = Math.min(out('left'), out('right'), handy(job.rim.width - CLEAR));
   const stations = (stretch: [number, number], count: number): number[] => spread(stretch, count).map(handy);
-  const walls: WallName[] = ['back', 'left', 'right'];
-  const sides: Side[] = ['left', 'right'];
 
   let count = 0;
   const id = (): string => `candidate-${++count}`;
   return [
-    ...sides.flatMap((side) =>
+    ...SIDES.flatMap((side) =>
       heights.map((height): Reading => ({ id: id(), kind: 'tape-to-corner', side, height, value: 1 })),
     ),
-    ...walls.flatMap((wall) =>
+    ...WALLS.flatMap((wall) =>
       stations(wall === 'back' ? reach.back : [near, rimOut], density.drops).map(
         (at): Reading => ({ id: id(), kind: 'tape-to-rim', wall, at, value: 1 }),
       ),
@@ -61,7 +59,7 @@ export function candidateReadings(alcove: Alcove, job: Job, density: Density): R
     ...heights.flatMap((height) =>
       stations([near, rimOut], 3).map((at): Reading => ({ id: id(), kind: 'span', height, at, value: 1 })),
     ),
-    ...sides.flatMap((side) =>
+    ...SIDES.flatMap((side) =>
       ends.map(
         (height): Reading => ({
           id: id(),
@@ -74,8 +72,8 @@ export function candidateReadings(alcove: Alcove, job: Job, density: Density): R
         }),
       ),
     ),
-    ...sides.flatMap((side) => ends.map((height): Reading => ({ id: id(), kind: 'angle', side, height, value: 90 }))),
-    ...sides.flatMap((wall) => heights.map((height): Reading => ({ id: id(), kind: 'depth', wall, height, value: 1 }))),
+    ...SIDES.flatMap((side) => ends.map((height): Reading => ({ id: id(), kind: 'angle', side, height, value: 90 }))),
+    ...SIDES.flatMap((wall) => heights.map((height): Reading => ({ id: id(), kind: 'depth', wall, height, value: 1 }))),
     ...(
       [
         [low, high],
@@ -90,7 +88,7 @@ export function candidateReadings(alcove: Alcove, job: Job, density: Density): R
         value: 1,
       }),
     ),
-    ...walls.flatMap((wall) =>
+    ...WALLS.flatMap((wall) =>
       stations(reach[wall], density.lines).flatMap((at) =>
         [3, 5].map(
           (gaps): Reading => ({
@@ -103,13 +101,13 @@ export function candidateReadings(alcove: Alcove, job: Job, density: Density): R
         ),
       ),
     ),
-    ...walls.flatMap((wall) =>
+    ...WALLS.flatMap((wall) =>
       levels(density.lines).map((height): Reading => {
         const [from, to] = reach[wall];
         return { id: id(), kind: 'straightedge', wall, from: { at: from, height }, to: { at: to, height }, value: 1 };
       }),
     ),
-    ...walls.flatMap((wall) =>
+    ...WALLS.flatMap((wall) =>
       stations(reach[wall], density.lines).map(
         (at): Reading => ({
           id: id(),

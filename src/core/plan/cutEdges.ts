@@ -1,15 +1,13 @@
 import type { CutEdge } from '../adjust';
 import type { Alcove } from '../alcove';
-import type { Job } from '../job-file';
-import { type EdgeName, type PanelName, panelEdges } from '../panel';
-
-const PANELS: PanelName[] = ['back', 'left', 'right'];
+import { type Job, WALLS } from '../job-file';
+import { type EdgeName, panelEdges } from '../panel';
 
 /** The cut edges at the trade's top, middle and bottom, with the derivatives of their positions. */
 export function cutEdges(alcove: Alcove, job: Job): CutEdge[] {
   const foot = alcove.rim.value(0, 0);
   const heights = [foot, (foot + job.fit.top) / 2, job.fit.top];
-  return PANELS.flatMap((panel) => {
+  return WALLS.flatMap((panel) => {
     const { lower, upper, bottom } = panelEdges(alcove, job, panel);
     const low = lower.at(0).value;
     const high = upper.at(0).value;

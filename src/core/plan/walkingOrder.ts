@@ -1,7 +1,6 @@
-import type { Reading, Side, WallName } from '../job-file';
+import { type Reading, SIDES, type WallName } from '../job-file';
 
-const WALLS: WallName[] = ['left', 'back', 'right'];
-const SIDES: Side[] = ['left', 'right'];
+const ROUND: WallName[] = ['left', 'back', 'right'];
 
 /**
  * The order in which a person works through an alcove: from the control lines first (the drop to the rim at the plumb
@@ -26,12 +25,12 @@ function keyOf(reading: Reading): number[] {
     case 'tape-to-rim':
       if (reading.wall === 'back' && Math.abs(reading.at) < AT_PLUMB_LINE) return [-1];
       // Out to the front on the left wall is to the left; on the right wall, to the right.
-      return [1, WALLS.indexOf(reading.wall), reading.wall === 'left' ? -reading.at : reading.at];
+      return [1, ROUND.indexOf(reading.wall), reading.wall === 'left' ? -reading.at : reading.at];
     case 'plumb':
-      return [2, WALLS.indexOf(reading.wall), 0, reading.wall === 'left' ? -reading.at : reading.at];
+      return [2, ROUND.indexOf(reading.wall), 0, reading.wall === 'left' ? -reading.at : reading.at];
     case 'straightedge': {
       const upright = reading.from.at === reading.to.at;
-      return [2, WALLS.indexOf(reading.wall), upright ? 1 : 2, upright ? reading.from.at : -reading.from.height];
+      return [2, ROUND.indexOf(reading.wall), upright ? 1 : 2, upright ? reading.from.at : -reading.from.height];
     }
     case 'square':
     case 'angle':

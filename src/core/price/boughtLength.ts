@@ -1,4 +1,5 @@
 import type { Job } from '../job-file';
+import { barsFor } from '../materials';
 import type { Piece } from '../piece';
 
 /**
@@ -7,22 +8,13 @@ import type { Piece } from '../piece';
  * those. What no listed length holds is counted as long as it is.
  */
 export function boughtLength({ trim, cutting }: Job, pieces: readonly Piece[]): number {
-  const cuts = pieces.map(({ size }) => size.along + trim.allowance).sort((a, b) => b - a);
+  const cuts = pieces.map(({ size }) => size.along + trim.allowance);
   const longest = Math.max(...trim.stock.map(({ length }) => length));
   const tooLong = cuts.filter((cut) => cut > longest).reduce((sum, cut) => sum + cut, 0);
   const fitting = cuts.filter((cut) => cut <= longest);
+  const sawn = fitting.map((cut) => cut + cutting.kerf);
   const bought = trim.stock
     .filter(({ length }) => fitting.every((cut) => cut <= length))
-    .map(({ length }) => length * barsFor(fitting, length, cutting.kerf));
+    .map(({ length }) => length * barsFor(sawn, length + cutting.kerf));
   return tooLong + Math.min(...bought);
-}
-
-function barsFor(cuts: readonly number[], length: number, kerf: number): number {
-  const left: number[] = [];
-  for (const cut of cuts) {
-    const bar = left.findIndex((rest) => rest >= cut + kerf);
-    if (bar < 0) left.push(length - cut);
-    else left[bar] = left[bar]! - cut - kerf;
-  }
-  return left.length;
 }

@@ -1,9 +1,7 @@
 import { lookWords } from '../finish';
-import type { Job, WallName } from '../job-file';
+import { type Job, WALLS } from '../job-file';
 import type { Result } from '../result';
 import { type PriceLine, priceLine } from './line';
-
-const WALLS: WallName[] = ['back', 'left', 'right'];
 
 /** Sheets bought, by the panel whose size they have; a look costs more than a plain sheet by what the list says. */
 export function sheetLines({ prices, finish }: Job, { layout }: Pick<Result, 'layout'>): PriceLine[] {

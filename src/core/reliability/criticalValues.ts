@@ -1,4 +1,4 @@
-import { chiSquareUpper, normalPoint, studentPoint } from './distributions';
+import { normalPoint, studentPoint } from './distributions';
 
 /** Single-test significance of Baarda's test, and its two-sided critical value (Baarda 1968: 0.1 %, 3.29). */
 export const SINGLE_SIGNIFICANCE = 0.001;
@@ -20,6 +20,3 @@ export function tauCritical(significance: number, dof: number): number {
   const t = studentPoint(significance / 2, dof - 1);
   return (t * Math.sqrt(dof)) / Math.sqrt(dof - 1 + t * t);
 }
-
-/** Probability that a chi-square variable of `dof` degrees of freedom (real, above 0) exceeds `value`. */
-export const chiSquareTail = (value: number, dof: number): number => chiSquareUpper(value, dof);

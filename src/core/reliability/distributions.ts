@@ -76,8 +76,8 @@ function incompleteBeta(x: number, a: number, b: number): number {
   );
 }
 
-/** Probability that a chi-square variable of `dof` degrees of freedom exceeds `value`. */
-export const chiSquareUpper = (value: number, dof: number): number => upperGamma(dof / 2, value / 2);
+/** Probability that a chi-square variable of `dof` degrees of freedom (real, above 0) exceeds `value`. */
+export const chiSquareTail = (value: number, dof: number): number => upperGamma(dof / 2, value / 2);
 
 /** The point that a standard normal variable exceeds with probability `upper`, at most 0.5. */
 export const normalPoint = (upper: number): number => pointOf((z) => upperGamma(0.5, (z * z) / 2) / 2, upper);

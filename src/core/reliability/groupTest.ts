@@ -1,5 +1,5 @@
 import type { LeastSquaresSolution } from '../least-squares';
-import { chiSquareTail } from './criticalValues';
+import { chiSquareTail } from './distributions';
 
 /** How the residuals of a group of rows compare with the sigmas that they were given. */
 export interface GroupTest {

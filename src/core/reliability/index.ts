@@ -1,10 +1,10 @@
 export {
-  chiSquareTail,
   DELTA_0,
   normalCritical,
   SINGLE_SIGNIFICANCE,
   tauCritical,
 } from './criticalValues';
+export { chiSquareTail } from './distributions';
 export { type FieldEvidence, fieldEvidence } from './fieldEvidence';
 export { type GroupTest, groupTest } from './groupTest';
 export { type Given, given, type Residuals, residualCofactor, residualCorrelation } from './residuals';

@@ -25,7 +25,7 @@ export interface BlunderSearch {
   blunders: Blunder[];
   /** statistic that a row had to exceed */
   critical: number;
-  /** true where more rows look wrong than a search takes out */
+  /** true where as many rows are taken out as a search ever takes: more may be wrong */
   exhausted: boolean;
   /** the adjustment without them, and the original row of each of its rows */
   cleaned: LeastSquaresSolution;

@@ -1,6 +1,5 @@
 export { type JointBatch, jointBatches } from './batches';
 export { type Booking, bookTasks } from './calendar';
-
 export { type CriticalPath, criticalPath, type TaskTimes } from './criticalPath';
 export { cureTime } from './cure';
 export { type SequenceStep, sequenceFor } from './sequence';

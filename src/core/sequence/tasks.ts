@@ -1,7 +1,8 @@
 import { bringingIn, carryingFirst, type GettingIn } from '../carry';
-import type { Job, WallName } from '../job-file';
+import { type Job, WALLS, type WallName } from '../job-file';
 import type { Materials } from '../materials';
 import { type CutMethod, type Panel, settingOrder } from '../panel';
+import { extent } from '../range';
 import { jointBatches } from './batches';
 import { cautions } from './cautions';
 import { cureTime } from './cure';
@@ -37,8 +38,7 @@ export function tasksFor(job: Job, worked: Worked): Task[] {
     kind: 'gate',
     cautions: [cautions.water, cautions.electric],
   });
-  const walls: WallName[] = ['back', 'left', 'right'];
-  const prepared = walls.map((wall) =>
+  const prepared = WALLS.map((wall) =>
     add(`prepare.${wall}`, `prepare the ${wall} wall: sound, dry, clean, high spots off`, rates.prepareWall, [off], {
       cautions: [cautions.oldWall, cautions.dust],
     }),
@@ -167,7 +167,7 @@ export function tasksFor(job: Job, worked: Worked): Task[] {
     [plumbing, held],
     {
       kind: 'gate',
-      cautions: [cautions.hotWater, ...walls.flatMap((wall) => bars(worked.panels[wall]))],
+      cautions: [cautions.hotWater, ...WALLS.flatMap((wall) => bars(worked.panels[wall]))],
     },
   );
   return tasks;
@@ -182,10 +182,8 @@ function cuttingTime({ edges, outline }: Panel, { schedule: { rates } }: Job): n
     knife: rates.knifeMetre,
     jigsaw: rates.jigsawMetre,
   };
-  const us = outline.map(([u]) => u);
-  const vs = outline.map(([, v]) => v);
-  const across = (Math.max(...us) - Math.min(...us)) / METRE;
-  const up = (Math.max(...vs) - Math.min(...vs)) / METRE;
+  const [[left, right], [bottom, top]] = [extent(outline, 0), extent(outline, 1)];
+  const [across, up] = [(right - left) / METRE, (top - bottom) / METRE];
   return Object.entries(edges).reduce(
     (sum, [name, { method }]) => sum + perMetre[method] * (name === 'bottom' || name === 'top' ? across : up),
     0,

@@ -14,7 +14,7 @@ import { type ShelfPlane, shelfPlane } from './shelfPlane';
 /** 1/8 and 1/4 in per ft in mm per m, exact: the range of falls for ledges in wet areas. */
 export const LEAST_FALL = 1000 / 96;
 export const MOST_FALL = 1000 / 48;
-const DEGREES = 180 / Math.PI;
+const DEGREES_PER_RADIAN = 180 / Math.PI;
 
 /** A shelf's own plane and its fitted shape: edges straight, square through the thickness, a gap off both panels. */
 export function fitShelf(alcove: Alcove, covariance: Matrix, job: Job, shelf: Shelf, id: string): ShelfPiece {
@@ -72,7 +72,10 @@ export function fitShelf(alcove: Alcove, covariance: Matrix, job: Job, shelf: Sh
     kind: 'shelf',
     corner: shelf.corner,
     height: plane.corner.y.value,
-    angle: { degrees: Math.acos(b[0] * s[0] + b[1] * s[1]) * DEGREES, sd: sd(angleOf(plane, shelf, ends)) * DEGREES },
+    angle: {
+      degrees: Math.acos(b[0] * s[0] + b[1] * s[1]) * DEGREES_PER_RADIAN,
+      sd: sd(angleOf(plane, shelf, ends)) * DEGREES_PER_RADIAN,
+    },
     slope: shelf.slope,
     bracketLines: bracketLines(alcove, job, shelf, plane, ends, sd),
     gaps,

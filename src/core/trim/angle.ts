@@ -1,7 +1,7 @@
 import { type Dual, subtract } from '../dual';
 import type { Angle, PieceEnd } from '../piece';
 
-const DEGREES = 180 / Math.PI;
+const DEGREES_PER_RADIAN = 180 / Math.PI;
 
 /** Two points of a cut: how far apart along the strip and how far across it (or through it), mm, and where they lie. */
 export interface CutRun {
@@ -22,15 +22,15 @@ export function cutAngles(given: {
   sd: (quantity: Dual) => number;
 }): Pick<PieceEnd, 'mitre' | 'bevel'> {
   const mitre = angleOf(given.mitre, 1, given.sd);
-  const foreshortened = Math.cos(mitre.degrees / DEGREES);
+  const foreshortened = Math.cos(mitre.degrees / DEGREES_PER_RADIAN);
   return { mitre, bevel: given.bevel === null ? SQUARE : angleOf(given.bevel, foreshortened, given.sd) };
 }
 
 function angleOf({ run, over, ends }: CutRun, foreshortened: number, sd: (quantity: Dual) => number): Angle {
   const tangent = (foreshortened * run) / over;
   return {
-    degrees: Math.atan(tangent) * DEGREES,
-    sd: ((foreshortened * sd(subtract(...ends))) / over / (1 + tangent ** 2)) * DEGREES,
+    degrees: Math.atan(tangent) * DEGREES_PER_RADIAN,
+    sd: ((foreshortened * sd(subtract(...ends))) / over / (1 + tangent ** 2)) * DEGREES_PER_RADIAN,
   };
 }
 

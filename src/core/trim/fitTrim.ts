@@ -1,13 +1,13 @@
 import type { Matrix } from 'ml-matrix';
 import type { Alcove } from '../alcove';
-import type { Job, Side, WallName } from '../job-file';
+import { type Job, SIDES, type Side, type WallName } from '../job-file';
 import { type Panel, type Problem, polygonArea } from '../panel';
 import type { Piece } from '../piece';
 import { angleStrip } from './angleStrip';
 import { levelFillers } from './levelFillers';
 import { type OuterLine, outerLine } from './outerLine';
 import { sideTop } from './sideTop';
-import { SIDES, type TrimSite, trimSite } from './site';
+import { type TrimSite, trimSite } from './site';
 import { topPiece } from './topPiece';
 import { vertical } from './vertical';
 import { verticalFillers } from './verticalFillers';

@@ -1,9 +1,9 @@
 import { type Dual, shift } from '../dual';
-import type { Side } from '../job-file';
+import { SIDES, type Side } from '../job-file';
 import { endOfStrip, levelStrip, offBack, offSide, type Piece, type WallStrip } from '../piece';
 import { fillerPiece, LEAST_FILLER, ROOM } from './fillerPiece';
 import type { OuterLine } from './outerLine';
-import { SIDES, type TrimSite } from './site';
+import type { TrimSite } from './site';
 
 /** Strips over the panels' tops, behind the part of the trim that stands above them. */
 export function levelFillers(site: TrimSite, outers: Record<Side, OuterLine>): Piece[] {

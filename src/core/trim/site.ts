@@ -2,7 +2,7 @@ import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
 import type { Alcove } from '../alcove';
 import type { Dual } from '../dual';
-import type { Job, Side, Trim, WallName } from '../job-file';
+import type { Job, Trim, WallName } from '../job-file';
 import type { Panel } from '../panel';
 import { tapeSd } from '../survey';
 
@@ -75,5 +75,3 @@ export const standsAbove = ({ job, trim, lowerEdge }: TrimLines): boolean => low
 /** How far the verticals stand past the panel's edge where that stands out most. */
 export const overhangOf = ({ trim, lipWidth }: TrimLines): number =>
   Math.max(trim.overhang, lipWidth > 0 ? lipWidth + LIP_CLEARANCE : 0);
-
-export const SIDES: readonly Side[] = ['left', 'right'];

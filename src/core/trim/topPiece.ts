@@ -1,5 +1,5 @@
 import { type Dual, subtract } from '../dual';
-import type { Side } from '../job-file';
+import { SIDES, type Side } from '../job-file';
 import type { Point } from '../panel';
 import {
   type Body,
@@ -16,7 +16,7 @@ import {
 import { cornerAngle } from '../survey';
 import { cutAngles, halfJoint } from './angle';
 import { coverNotes, topCover } from './cover';
-import { SIDES, standsAbove, type TrimSite } from './site';
+import { standsAbove, type TrimSite } from './site';
 import { tapePlaces } from './tape';
 
 /** What stands above the notches is left off where it is lower than this, mm. */

@@ -1,5 +1,5 @@
 import type { AdjustmentReport } from '../adjust';
-import type { Job, Side, WallName } from '../job-file';
+import { type Job, SIDES, WALLS, type WallName } from '../job-file';
 
 /** Sizes without which a wall's panel has no width or height. */
 const sizes: Record<WallName, readonly string[]> = {
@@ -32,11 +32,10 @@ export function suspectsOn({ suspects }: Doubts, job: Job, wall: WallName): stri
   return suspects.map(({ id }) => id).filter((id) => wallsOf(job, id.split('/')[0]!).includes(wall));
 }
 
-function wallsOf(job: Job, id: string): WallName[] {
+function wallsOf(job: Job, id: string): readonly WallName[] {
   const reading = job.readings.find((each) => each.id === id);
   if (!reading) return [];
   if ('wall' in reading) return [reading.wall];
   if ('side' in reading) return ['back', reading.side];
-  const ends: Side[] = ['left', 'right'];
-  return reading.kind === 'span' ? ends : ['back', ...ends];
+  return reading.kind === 'span' ? SIDES : WALLS;
 }

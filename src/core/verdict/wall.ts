@@ -1,6 +1,6 @@
 import type { WallReport } from '../diagnose';
 import type { Job, WallName } from '../job-file';
-import type { DisplayUnit } from '../length';
+import { type DisplayUnit, MM_PER_INCH } from '../length';
 import type { Panel } from '../panel';
 import { assumedIn, type Doubts, suspectsOn, unmeasuredSizes } from './doubts';
 import { runOuts, taperOf } from './panelFigures';
@@ -14,8 +14,8 @@ import { listed } from './words';
  * A wall this far out of flat, or out of plumb over its panels, mm (1 in, 1 1/2 in), has something wrong behind it
  * (common practice, no source).
  */
-export const GROSSLY_UNEVEN = 25.4;
-export const GROSSLY_LEANING = 38.1;
+export const GROSSLY_UNEVEN = MM_PER_INCH;
+export const GROSSLY_LEANING = 1.5 * MM_PER_INCH;
 
 const ranks: readonly Verdict[] = ['fits', 'scribe', 'prepare', 'hold'];
 export const worst = (verdicts: readonly Verdict[]): Verdict =>

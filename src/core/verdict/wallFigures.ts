@@ -2,14 +2,11 @@ import type { WallReport } from '../diagnose';
 import type { WallName } from '../job-file';
 import { judge, type Measured } from './judge';
 import type { FigureName, JudgedFigure } from './report';
-import type { Limits, Property } from './tolerances';
+import type { Limits } from './tolerances';
 
 export function judged(figure: FigureName, measured: Measured, over: number, limit: number | null): JudgedFigure {
   return { figure, value: measured.value, sd: measured.sd, over, limit, judgement: judge(measured, limit) };
 }
-
-/** A limit of a set at a length. */
-const at = (limits: Limits, property: Property, length: number): number | null => limits[property](length);
 
 /**
  * The figures of a wall against their limits: lean over the panelled height, hollow or hump up and across, twist.
@@ -26,25 +23,25 @@ export function wallFigures(
   const [width, height] = [report.judged.at, report.judged.height].map(([from, to]) => to - from) as [number, number];
   const diagonal = Math.hypot(width, height);
   const metres = height / 1000;
-  const flatDiagonal = at(limits, 'flat', diagonal);
+  const flatDiagonal = limits.flat(diagonal);
   return [
     judged(
       'plumb',
       { value: report.plumb * metres, sd: report.plumbSd * metres, assumed: assumed(`${wall}.plumb`) },
       height,
-      at(limits, 'plumb', height),
+      limits.plumb(height),
     ),
     judged(
       'bow-up',
       { value: report.bow, sd: report.bowSd, assumed: assumed(`${wall}.bowUp`) },
       height,
-      at(limits, 'flat', height),
+      limits.flat(height),
     ),
     judged(
       'bow-across',
       { value: report.bowAcross, sd: report.bowAcrossSd, assumed: assumed(`${wall}.bowAcross`) },
       width,
-      at(limits, 'flat', width),
+      limits.flat(width),
     ),
     judged(
       'twist',

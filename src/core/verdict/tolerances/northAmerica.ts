@@ -1,6 +1,5 @@
+import { MM_PER_INCH as INCH } from '../../length';
 import { inProportion, silent, type ToleranceSet } from './toleranceSet';
-
-const INCH = 25.4;
 
 export const residential: ToleranceSet = {
   id: 'residential',
