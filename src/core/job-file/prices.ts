@@ -33,7 +33,7 @@ export const prices = z.strictObject({
   angleStrip: money(),
   /** one shelf, cut */
   shelf: money(),
-  /** one pack each, of the size stated in the supplies */
+  /** one pack each, of the size stated in the supplies; brackets by the piece */
   packs: z
     .strictObject({
       adhesive: money(),
@@ -43,6 +43,9 @@ export const prices = z.strictObject({
       strips: money(),
       painterTape: money(),
       alcohol: money(),
+      backerRod: money(),
+      brackets: money(),
+      screws: money(),
     })
     .prefault({}),
   /** an hour of one person */

@@ -11,14 +11,19 @@ const PACKS: Record<string, keyof Prices['packs']> = {
   'double-faced-strips': 'strips',
   'painter-tape': 'painterTape',
   'cleaning-alcohol': 'alcohol',
+  'backer-rod': 'backerRod',
+  'shelf-brackets': 'brackets',
+  screws: 'screws',
 };
 
-/** Whole packs of paste, tape and alcohol as the materials count them. */
+/** Whole packs of paste, tape, rod, screws and alcohol, and brackets by the piece, as the materials count them. */
 export function packLines({ prices }: Job, { materials }: Pick<Result, 'materials'>): PriceLine[] {
   return materials.lines.flatMap(({ id, label, packs }) => {
     const name = PACKS[id];
     if (name === undefined || packs.count === 0) return [];
     const words = label.charAt(0).toUpperCase() + label.slice(1);
-    return [priceLine(id, 'materials', words, [packs.count, 'pack'], prices.packs[name])];
+    return [
+      priceLine(id, 'materials', words, [packs.count, id === 'shelf-brackets' ? 'piece' : 'pack'], prices.packs[name]),
+    ];
   });
 }

@@ -43,6 +43,8 @@ const packs = [
   ['strips', 'Double-faced strip'],
   ['painterTape', 'Painter’s tape'],
   ['alcohol', 'Alcohol'],
+  ['backerRod', 'Backer rod'],
+  ['screws', 'Bracket screws'],
 ] as const;
 const rates = [
   ['prepare', 'Preparing'],
@@ -98,6 +100,7 @@ export function PriceForm() {
           labelShown
         />
         {money(at('shelf'), 'Shelf, each')}
+        {money(at('packs', 'brackets'), 'Shelf bracket, each')}
       </div>
       <h3>A pack of</h3>
       <div className={styles.form}>{packs.map(([pack, label]) => money(at('packs', pack), label))}</div>

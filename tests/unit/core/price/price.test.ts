@@ -30,6 +30,23 @@ describe('priceOf', () => {
     expect(lineOf(withPrices({ sheets: { back: 0 } }), 'sheet.back')).toMatchObject({ each: 6500, amount: 6500 });
   });
 
+  it('charges everything that the materials say to buy, or names it', () => {
+    const { lines } = result.materials;
+    const like = lines.find(({ id }) => id === 'flashing-tape')!;
+    const others = ['backer-rod', 'shelf-brackets', 'screws'].map((id) => ({ ...like, id, label: id }));
+    const more = { ...result, materials: { ...result.materials, lines: [...lines, ...others] } };
+    // sheets and trim are charged as the layout and the stock plan take them
+    const bought = more.materials.lines.filter(
+      ({ id, packs }) => packs.count > 0 && !/^(sheet\.|trim$|angle-strip$)/.test(id),
+    );
+    expect(bought.length).toBeGreaterThan(others.length);
+    for (const { id, label, packs } of bought) {
+      expect(lineOf(job, id, more), id).toMatchObject({ quantity: packs.count, amount: expect.any(Number) });
+      const named = label.charAt(0).toUpperCase() + label.slice(1);
+      expect(priceOf(withPrices({ packs: {} }), more).unpriced).toContain(named);
+    }
+  });
+
   it('charges a look above the plain sheet, and a plain sheet alone', () => {
     const plain = { ...job, finish: { ...job.finish, look: 'plain' as const } };
     const back = job.prices.sheets.back!;
