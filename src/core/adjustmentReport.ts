@@ -5,6 +5,7 @@ import {
   kindReports,
   readingReports,
   responsesOf,
+  scanFindings,
   suspectsOf,
 } from './adjust';
 import type { Job } from './job-file';
@@ -16,12 +17,14 @@ export function adjustmentReport(adjustment: Adjustment, job: Job): AdjustmentRe
   const edges = cutEdges(alcove, job);
   const responses = responsesOf(edges, solution.cofactors);
   const suspects = suspectsOf(adjustment, job, responses);
+  const readings = readingReports(adjustment, suspects, responses);
   const assumed = assumedParameters(adjustment);
+  const assumedWords = assumedLabels(adjustment, assumed);
   return {
     dof: solution.dof,
     s0,
     iterations: solution.iterations,
-    readings: readingReports(adjustment, suspects, responses),
+    readings,
     suspect: suspects[0] ?? null,
     suspects,
     test: examination.test,
@@ -29,11 +32,11 @@ export function adjustmentReport(adjustment: Adjustment, job: Job): AdjustmentRe
     global: examination.global,
     kinds: kindReports(adjustment),
     scale: supposition.scale,
-    scans: adjustment.scans,
+    scans: scanFindings(adjustment, job, readings, assumedWords),
     uneven: supposition.uneven.map(({ wall }) => wall),
     beyondPrior: supposition.released.map((j) => model.parameters[j]!.label),
     next: nextReading(adjustment, job, edges),
-    assumed: assumedLabels(adjustment, assumed),
+    assumed: assumedWords,
     parameters: model.parameters.flatMap(({ name, unlisted }, j) =>
       unlisted ? [] : [{ name, value: solution.x[j]!, sd: Math.sqrt(covariance.get(j, j)), assumed: assumed[j]! }],
     ),

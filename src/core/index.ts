@@ -6,6 +6,8 @@ export type {
   LeftOut,
   NextReading,
   ReadingReport,
+  ScanFinding,
+  ScanSurfaceFinding,
   Suspect,
 } from './adjust';
 export type { Advice } from './advice';
@@ -139,6 +141,7 @@ export {
   type SegmentQuality,
   segmentScan,
 } from './scan';
+export type { ResidualMap } from './scanned';
 export type { SequenceStep } from './sequence';
 export type { BracketLine, ShelfPiece } from './shelf';
 export type { Slip, SlipKind } from './slip';

@@ -21,6 +21,7 @@ export {
   type Reference,
   type Section,
   type SectionPoint,
+  scaleColourText,
   scaleGradient,
   scaleRange,
   sectionPlace,

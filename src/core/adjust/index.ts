@@ -13,4 +13,5 @@ export type {
   ReadingReport,
   Suspect,
 } from './report';
+export { type ScanFinding, type ScanSurfaceFinding, scanFindings } from './scanFindings';
 export { suspectsOf } from './suspects';

@@ -1,8 +1,8 @@
 import type { ReadingKind, Side, WallName } from '../job-file';
 import type { EdgeName, PanelName } from '../panel';
 import type { Unread } from '../plan';
-import type { ScanReport } from '../scanned';
 import type { Slip } from '../slip';
+import type { ScanFinding } from './scanFindings';
 
 /** A place on a cut edge: at a height on an upright edge, at a distance along a level one (wall coordinates, mm). */
 export interface CutEdgePlace {
@@ -121,7 +121,7 @@ export interface AdjustmentReport {
    */
   scale: number;
   /** scans in use: how they fit, a line for each surface, and what they did not know of themselves */
-  scans: ScanReport[];
+  scans: ScanFinding[];
   /** walls whose readings or cells called for a spline */
   uneven: WallName[];
   /** what is farther out than the priors allow for, in words; the readings alone settle it */

@@ -19,6 +19,9 @@ const cells = z
     value: z.array(millimetres(-10_000, 10_000).nullable()).max(MOST_CELLS),
     /** standard deviation (1 sigma) of each value, mm */
     sd: z.array(standardDeviation(100).nullable()).max(MOST_CELLS),
+    /** points that its cells stand for, and the spread of one of them, 1 sigma, mm */
+    points: z.number().int().min(0).max(1_000_000_000).optional(),
+    noise: standardDeviation(100).optional(),
   })
   .refine(({ columns, value }) => value.length % columns === 0, {
     path: ['value'],

@@ -189,5 +189,6 @@ function condensedGrid(
       sd.push(Number(sdOf(mean).toFixed(3)));
     }
   }
-  return { grid: { from, size: grid.size, columns: column1 - column0 + 1, value, sd }, points };
+  const noise = Number(Math.max(LEAST_SD, usual).toFixed(3));
+  return { grid: { from, size: grid.size, columns: column1 - column0 + 1, value, sd, points, noise }, points };
 }

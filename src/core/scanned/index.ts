@@ -6,5 +6,6 @@ export {
   type WeightedScan,
 } from './condensedRows';
 export { type ScanInUse, scanParameters, scansInUse } from './scanInUse';
-export { type ScanReport, scanReports } from './scanReports';
+export { type ScanReport, type ScanSurfaceReport, scanReports } from './scanReports';
+export { type PlacedCells, placedCells, type ResidualMap, shareSeen, towardsRoom } from './surfaceDetail';
 export { weighScans } from './weighScans';

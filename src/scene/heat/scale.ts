@@ -31,6 +31,9 @@ export function scaleColour(share: number): Bytes {
   return [red!, green!, blue!];
 }
 
+/** The same as a CSS colour. */
+export const scaleColourText = (share: number): string => `rgb(${scaleColour(share).join(' ')})`;
+
 /** The whole scale from away to into the room. */
 export const scaleColours = (): Bytes[] =>
   Array.from({ length: SCALE_ENTRIES }, (_, i) => scaleColour((2 * i) / (SCALE_ENTRIES - 1) - 1));
@@ -42,9 +45,6 @@ export const scaleGradient = (towards: string, stops = 33): string => gradient(t
 export const awayGradient = (towards: string, stops = 17): string => gradient(towards, 0, -1, stops);
 
 function gradient(towards: string, from: number, to: number, stops: number): string {
-  const colours = Array.from(
-    { length: stops },
-    (_, i) => `rgb(${scaleColour(from + ((to - from) * i) / (stops - 1)).join(' ')})`,
-  );
+  const colours = Array.from({ length: stops }, (_, i) => scaleColourText(from + ((to - from) * i) / (stops - 1)));
   return `linear-gradient(${towards}, ${colours.join(', ')})`;
 }

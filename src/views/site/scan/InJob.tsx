@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import type { Scan } from '../../../core';
 import { useDraft, useSession } from '../../../job';
 import { Card, Switch } from '../../parts';
+import { ScanFindings } from './ScanFindings';
 import { scaleWords } from './scale-words';
 import styles from './scan.module.css';
 import { useScan } from './scan-store';
@@ -70,6 +71,7 @@ function ScanInJob({ scan }: { scan: Scan }) {
           Take it out
         </button>
       </div>
+      <ScanFindings of={scan.id} />
     </>
   );
 }

@@ -102,7 +102,7 @@ export const completeJob = (): JobInput => ({
       tiltSd: 4,
       biasSd: 0.4,
       surfaces: {
-        back: { from: [-100, -500], size: 50, columns: 1, value: [0.4], sd: [0.2] },
+        back: { from: [-100, -500], size: 50, columns: 1, value: [0.4], sd: [0.2], points: 12, noise: 1.5 },
         left: { from: [-100, -500], size: 50, columns: 1, value: [-751.2], sd: [0.2] },
         right: { from: [-100, -500], size: 50, columns: 1, value: [752], sd: [0.2] },
         rim: { from: [-100, -500], size: 50, columns: 1, value: [-749], sd: [0.2] },

@@ -54,6 +54,7 @@ const RANGES: [path: Path, least: number, most: number, unit: string][] = [
   [['scans', 0, 'scaleSd'], 1e-6, 200, ''],
   [['scans', 0, 'tiltSd'], 1e-6, 200, ''],
   [['scans', 0, 'biasSd'], 1e-6, 50, ''],
+  [['scans', 0, 'surfaces', 'back', 'noise'], 1e-6, 100, ''],
   ...['back', 'left', 'right', 'rim'].flatMap((surface): [Path, number, number, string][] => {
     const grid: Path = ['scans', 0, 'surfaces', surface];
     return [
@@ -243,6 +244,7 @@ const TOGETHER = [
   'rim.apron[1][1]',
   'version',
   'scans[0].points',
+  'scans[0].surfaces.back.points',
   ...['back', 'left', 'right', 'rim'].map((surface) => `scans[0].surfaces.${surface}.columns`),
   'readings[5].alongBack',
   'readings[5].alongSide',
