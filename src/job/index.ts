@@ -1,4 +1,5 @@
 export { blankJob } from './blank';
+export { demoScan } from './demo-scan';
 export { type Demo, demos, firstDemo } from './demos';
 export { download } from './download';
 export type { Draft, DraftFixture, DraftJob, DraftReading, DraftReadingOf, DraftStud } from './draft';

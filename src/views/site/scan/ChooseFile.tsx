@@ -1,4 +1,5 @@
 import { type DragEvent, useRef, useState } from 'react';
+import { demoScan, useSession } from '../../../job';
 import { scanLimits } from '../../../scan';
 import { Callout, Card } from '../../parts';
 import styles from './scan.module.css';
@@ -14,6 +15,8 @@ const mainFirst = (files: FileList): File[] =>
 export function ChooseFile() {
   const read = useScan((state) => state.read);
   const fault = useScan((state) => state.fault);
+  const { back } = useScan.getState();
+  const session = useSession();
   const input = useRef<HTMLInputElement>(null);
   const [over, setOver] = useState(false);
   const take = (files: FileList | null) => {
@@ -23,6 +26,15 @@ export function ChooseFile() {
     event.preventDefault();
     setOver(false);
     take(event.dataTransfer.files);
+  };
+  const tryDemo = async () => {
+    try {
+      const { job, file } = await demoScan();
+      await session.openJob(job);
+      await read([file]);
+    } catch {
+      back({ at: 'choosing' }, 'The demo scan could not be loaded. Open this page once with the network on.');
+    }
   };
   return (
     <Card title="Scan of the alcove">
@@ -64,6 +76,14 @@ export function ChooseFile() {
         {scanLimits.wholeFile / 1e6} MB); over {scanLimits.points / 1e6} million points are thinned evenly while they
         are read. The file stays on this device.
       </p>
+      <div className={styles.row}>
+        <button type="button" onClick={() => void tryDemo()}>
+          Try a demo scan
+        </button>
+        <span className={styles.about}>
+          It shows an invented alcove and opens with a job of its own. The job in hand stays as it is.
+        </span>
+      </div>
     </Card>
   );
 }

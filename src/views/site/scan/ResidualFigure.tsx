@@ -16,7 +16,10 @@ interface ResidualFigureProps {
   lengths: Lengths;
 }
 
+/** Side of a block, in the picture's own units. */
 const side = 10;
+/** Height of a picture, rem; of a wide one less. */
+const tall = 14;
 
 /** How far the scan stands off one surface after its shape, block by block: coloured, and signed where it stands out. */
 export function ResidualFigure({ surface, residuals, range, least, lengths }: ResidualFigureProps) {
@@ -28,7 +31,7 @@ export function ResidualFigure({ surface, residuals, range, least, lengths }: Re
       <svg
         className={styles.picture}
         viewBox={`0 0 ${columns * side} ${rows * side}`}
-        style={{ aspectRatio: `${columns} / ${rows}` }}
+        style={{ aspectRatio: `${columns} / ${rows}`, width: `${tall * Math.min(1.5, columns / rows)}rem` }}
         role="img"
         aria-label={`${surfaceNames[surface]}: ${words}`}
       >

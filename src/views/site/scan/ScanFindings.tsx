@@ -10,11 +10,18 @@ import { assumedWords, surfaceLines, surfaceNames } from './surface-words';
 /** What a scan in the job showed of each surface, how well, and where it does not fit. */
 export function ScanFindings({ of }: { of: string }) {
   const finding = useSessionState(({ result }) => result?.adjustment.scans.find(({ id }) => id === of));
+  const scale = useSessionState(({ result }) => result?.adjustment.scale ?? 1);
   const lengths = useLengths();
   if (!finding) return null;
   const { range, step } = scaleOf(finding, lengths);
   return (
     <div className={styles.findings}>
+      {scale > 1 && (
+        <Callout weight="bad">
+          Scan and readings by hand disagree: by {scale.toFixed(1)} times what they are good for, and every ± is as much
+          wider. See that the scan shows this alcove, and take again what stands out among the readings.
+        </Callout>
+      )}
       <ul className={styles.surfaces} aria-label="What the scan shows">
         {finding.surfaces.map((surface) => (
           <SurfaceFound key={surface.surface} {...{ surface, range, lengths }} least={step / 2} />
