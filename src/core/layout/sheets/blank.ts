@@ -16,6 +16,10 @@ export interface Blank {
 
 const WHOLE = { number: 1, of: 1 };
 
+/** Sizes are cut off to this, mm, so that what differs in the last bits of a computation is laid out alike. */
+const STEP = 0.001;
+const stepped = (mm: number): number => Math.floor(mm / STEP + 1e-3) * STEP;
+
 /** A panel of a sheet with a grain or a pattern keeps the way it was laid. */
 export function panelBlank(
   { name, flat }: Panel,
@@ -25,8 +29,8 @@ export function panelBlank(
   const [bottom, top] = extent(flat.outline, 1);
   return {
     piece: panelId(name),
-    width: right - left + 2 * margin,
-    height: top - bottom + 2 * margin,
+    width: stepped(right - left + 2 * margin),
+    height: stepped(top - bottom + 2 * margin),
     mayTurn: turn && sheets[name].grain === 'none',
     mayPart: false,
     part: WHOLE,
@@ -41,8 +45,8 @@ export function pieceBlank(
   const [width, height] = axis === 'x' ? [size.along, size.across] : [size.across, size.along];
   return {
     piece: id,
-    width: width + 2 * margin,
-    height: height + 2 * margin,
+    width: stepped(width + 2 * margin),
+    height: stepped(height + 2 * margin),
     mayTurn: kind === 'filler' || (turn && sheets[wall].grain === 'none'),
     mayPart: kind === 'filler',
     part: WHOLE,

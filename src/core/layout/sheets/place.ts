@@ -10,6 +10,8 @@ export interface Placement {
   left: Blank[];
 }
 
+/** What differs by less, mm, is alike: the last bits of a computation decide nothing. */
+const HAIR = 1e-3;
 /** A hidden strip is made up of at most this many lengths. */
 const MOST_PARTS = 4;
 
@@ -57,7 +59,7 @@ function placeLongestFirst(blanks: readonly Blank[], regions: readonly Region[],
       placement.left.push(blank);
       continue;
     }
-    const { region, k, room, way } = fits.reduce((best, fit) => (fit.spare < best.spare ? fit : best));
+    const { region, k, room, way } = fits.reduce((best, fit) => (fit.spare < best.spare - HAIR ? fit : best));
     free[region]!.splice(k, 1, ...cutAway(room, way.width, way.height));
     placement.placed.push({ region, ...laid(blank, room, way, kerf) });
   }

@@ -61,10 +61,13 @@ export function planSheets(
 const areaLeft = ({ left }: Placement): number => left.reduce((sum, blank) => sum + areaOf(blank), 0);
 const largestFree = ({ free }: Placement): number => Math.max(0, ...free.flat().map(areaOf));
 
+/** Areas that differ by less, mm², are alike: the last bits of a computation decide nothing. */
+const ALIKE = 1;
+
 /** Fewer pieces left over, then the larger offcut. */
 function isBetter(a: Placement, b: Placement): boolean {
   const difference = areaLeft(a) - areaLeft(b);
-  return difference === 0 ? largestFree(a) > largestFree(b) : difference < 0;
+  return Math.abs(difference) < ALIKE ? largestFree(a) > largestFree(b) + ALIKE : difference < 0;
 }
 
 /** The sheets with the pieces placed in their free regions. */

@@ -202,4 +202,10 @@ describe('planSheets, as little sheet as possible', () => {
     const back = layout.sheets.find(({ placed }) => placed.some(({ piece }) => piece === 'panels.back'))!;
     expect(back.placed[0]!.width).toBe(1400);
   });
+
+  it('lays pieces that differ in the last bits out alike, whichever is the longer by a hair', () => {
+    const layout = (hair: number) =>
+      planned([strip('a', 600 + hair, 40), strip('b', 600, 40), strip('c', 300, 40 - hair)], { sheets: SHEETS }).layout;
+    expect(layout(1e-9)).toEqual(layout(-1e-9));
+  });
 });
