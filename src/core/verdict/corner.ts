@@ -2,6 +2,7 @@ import type { CornerReport } from '../diagnose';
 import type { Job, Side } from '../job-file';
 import { formatLength } from '../length';
 import { assumedIn, type Doubts } from './doubts';
+import type { Judgement } from './judge';
 import type { JudgedFigure, PlaceVerdict } from './report';
 import { notMeasured } from './sentences';
 import { limitsOf } from './tolerances';
@@ -27,10 +28,12 @@ export function cornerVerdict(job: Job, doubts: Doubts, side: Side, report: Corn
     );
   });
   if (assumed) return { verdict: 'hold', because: [notMeasured(['square'])], figures };
-  const out = figures
-    .map((figure, i) => ({ figure, height: report.angle[i]!.height }))
-    .filter(({ figure }) => figure.judgement === 'beyond' || figure.judgement === 'cannot-tell')
-    .sort((a, b) => Math.abs(b.figure.value) - Math.abs(a.figure.value))[0];
+  const worstOf = (judgement: Judgement) =>
+    figures
+      .map((figure, i) => ({ figure, height: report.angle[i]!.height }))
+      .filter(({ figure }) => figure.judgement === judgement)
+      .sort((a, b) => Math.abs(b.figure.value) - Math.abs(a.figure.value))[0];
+  const out = worstOf('beyond') ?? worstOf('cannot-tell');
   if (!out) {
     const silent = limit === null;
     return {

@@ -36,6 +36,15 @@ describe('a corner', () => {
     expect(corner([0, 2, 0], sure, 0.1).because[0]).toMatch(/2\.0 mm ±2\.8 mm .*too close to tell/);
   });
 
+  it('is told where it surely is beyond, before a height at which more cannot be told', () => {
+    const angle = [
+      { height: 0, value: degrees(6, 800), sd: 0.02 },
+      { height: 900, value: degrees(7, 800), sd: 1 },
+    ];
+    const { because } = cornerVerdict(job, sure, 'left', { angle }, 800);
+    expect(because).toEqual([expect.stringMatching(/^Opens by 6\.0 mm .* at the level line .*bevel/)]);
+  });
+
   it('is held while nothing measures it', () => {
     expect(corner([0], assuming('left.square')).verdict).toBe('hold');
     expect(corner([0], assuming('right.square')).verdict).toBe('fits');
