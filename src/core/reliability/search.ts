@@ -144,7 +144,9 @@ function yardstickOf(
     squares += misfit[row]! ** 2;
     freedom += share;
   });
-  return { scale: test === 'w' ? 1 : Math.sqrt(squares / freedom), critical: critical(tests, freedom) };
+  // Where no scaled row has any freedom nothing estimates the scale, and no tau is beyond its critical value.
+  const trusted = test === 'w' || freedom === 0;
+  return { scale: trusted ? 1 : Math.sqrt(squares / freedom), critical: critical(tests, freedom) };
 }
 
 function strongest(gain: Float64Array, suspectable: (row: number) => boolean): number | null {

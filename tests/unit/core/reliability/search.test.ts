@@ -86,6 +86,11 @@ describe('searchBlunders', () => {
     expect(search(line(6, { 4: 300 }, 20), BY_TAU).blunders.map(({ row }) => row)).toEqual([4]);
   });
 
+  it('by tau names none where no row tells the standard deviation of unit weight', () => {
+    const options = { ...BY_TAU, scaled: () => false };
+    expect(search(line(6, { 4: 300 }, 20), options).blunders).toEqual([]);
+  });
+
   it('takes out no more rows than it is allowed', () => {
     const { blunders } = search(line(8, { 1: 40, 4: -30, 8: 50, 10: 60 }), { ...BY_W, atMost: 2 });
     expect(blunders).toHaveLength(2);
