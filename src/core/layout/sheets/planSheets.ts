@@ -1,7 +1,7 @@
 import type { Job, WallName } from '../../job-file';
 import type { Panel, Problem } from '../../panel';
 import type { Piece } from '../../piece';
-import { panelBlank, pieceBlank } from './blank';
+import { type Blank, panelBlank, pieceBlank } from './blank';
 import { leastSheets } from './leastSheets';
 import type { OpenSheet } from './openSheet';
 import { ownSheets } from './ownSheets';
@@ -47,7 +47,7 @@ export function planSheets(
     layout: {
       sheets: used.map((sheet) => closed(sheet, job)),
       bought: used.reduce((sum, sheet) => sum + areaOf(sheet), 0),
-      used: all.reduce((sum, { area }) => sum + area, 0) + blanks.reduce((sum, blank) => sum + areaOf(blank), 0),
+      used: all.reduce((sum, { area }) => sum + area, 0) + areaOfAll(blanks) - areaOfAll(more.left),
       unplaced,
     },
     problems: unplaced.map((piece) => ({
@@ -58,7 +58,8 @@ export function planSheets(
   };
 }
 
-const areaLeft = ({ left }: Placement): number => left.reduce((sum, blank) => sum + areaOf(blank), 0);
+const areaOfAll = (blanks: readonly Blank[]): number => blanks.reduce((sum, blank) => sum + areaOf(blank), 0);
+const areaLeft = ({ left }: Placement): number => areaOfAll(left);
 const largestFree = ({ free }: Placement): number => Math.max(0, ...free.flat().map(areaOf));
 
 /** Areas that differ by less, mm², are alike: the last bits of a computation decide nothing. */

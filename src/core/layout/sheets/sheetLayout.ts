@@ -30,8 +30,9 @@ export interface SheetInUse {
 /** What is cut from which sheet. */
 export interface SheetLayout {
   sheets: SheetInUse[];
-  /** mm² */
+  /** of all sheets, mm² */
   bought: number;
+  /** of it what the panels take, and the rough blanks of the pieces placed, mm² */
   used: number;
   /** pieces that fit on no sheet */
   unplaced: string[];

@@ -149,6 +149,7 @@ describe('planSheets, each panel from its own sheet', () => {
   it('tells a piece that no sheet can hold', () => {
     const { layout, problems } = planned([strip('legs.left', 2600, 40, 'leg')], { sheets: SHEETS });
     expect(layout.unplaced).toEqual(['legs.left']);
+    expect(layout.used).toBeCloseTo(planned([], { sheets: SHEETS }).layout.used, 6);
     expect(problems).toEqual([
       { where: 'pieces.legs.left', what: expect.stringMatching(/larger than any/), howMuch: null },
     ]);
