@@ -7,8 +7,11 @@ import { insideCorner } from './corner';
 const STEEPEST = { plumb: 0.2, square: 0.75, level: 0.2 };
 /** Farther from the control lines than this nothing of an alcove lies, mm. */
 const FARTHEST = 5000;
+/** A stretch shorter than this is looked at as if it were this long, mm. */
 const LEAST_STRETCH = 100;
+/** Steps each way of the grid on which slopes are looked at. */
 const STEPS = 8;
+/** Surfaces lean on each other: after these rounds what is left is a matter of rounding. */
 const MOST_PASSES = 5;
 
 /** A surface that the readings make steeper or farther away than it can be. */

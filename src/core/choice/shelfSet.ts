@@ -1,4 +1,4 @@
-import type { Shelf } from '../job-file';
+import { type Shelf, shelf } from '../job-file';
 
 /** A usual set of corner shelves. */
 export interface ShelfSet {
@@ -21,8 +21,10 @@ export const SHELF_SIZES = [178, 229, 279] as const;
 const LOWEST = 300;
 const HIGHEST = 1150;
 const APART = 400;
-/** Left free below the top of the panels. */
+/** Left free below the top of the panels, mm. */
 const BELOW_TOP = 300;
+/** Thickness, fall, gap and returns as a job file has them unless it says otherwise. */
+const USUAL: Shelf = shelf.parse({});
 
 /**
  * The shelves of a set, from the lowest up, evenly spaced.
@@ -38,16 +40,13 @@ export function shelvesOf({ count, corners, size, front }: ShelfSet, tall: numbe
       Array.from(
         { length: count },
         (_, i): Shelf => ({
+          ...USUAL,
           id: `${corner} ${i + 1}`,
           corner,
           aboveRim: Math.round(lowest + i * apart),
           back: size,
           side: size,
-          thickness: 12,
-          slope: 15.6,
-          gap: 2,
           front,
-          returns: 60,
         }),
       ),
     );

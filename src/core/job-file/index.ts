@@ -35,5 +35,5 @@ export {
   type WallName,
 } from './reading';
 export { type Scan, type ScanGrid, type ScannedEdge, type ScanSurface, scan } from './scan';
-export type { Shelf } from './shelf';
+export { type Shelf, shelf } from './shelf';
 export type { Trim } from './trim';

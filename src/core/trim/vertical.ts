@@ -10,6 +10,9 @@ import type { OuterLine } from './outerLine';
 import type { TrimSite } from './site';
 import { tapePlaces } from './tape';
 
+/** A strip that stands past the wall's front edge by no more than this needs no word, mm (common practice, no source). */
+const UNSEEN = 0.5;
+
 /**
  * The piece down a side panel's front edge: plumb at the outer line, from the side top to the rim or, past the apron, to
  * the floor; its lower end scribed to the tub.
@@ -107,7 +110,7 @@ function footNotes({ onFloor }: Foot, { pastWall }: OuterLine): PieceNote[] {
         : 'scribe the foot to the rim before cutting the head',
       howMuch: null,
     },
-    ...(pastWall > 0.5
+    ...(pastWall > UNSEEN
       ? [
           {
             text: "plumb, it stands past the wall's front edge; set the panels back by as much to keep it on the wall",

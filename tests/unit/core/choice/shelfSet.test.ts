@@ -4,11 +4,11 @@ import {
   SHELF_COUNTS,
   SHELF_SIZES,
   type ShelfSet,
+  shelf as shelfSchema,
   shelfSetOf,
   shelvesOf,
   solve,
 } from '../../../../src/core';
-import { shelf as shelfSchema } from '../../../../src/core/job-file/shelf';
 import { plainlyTrimmedDemo } from '../../scene/solvedDemo';
 
 const sets = SHELF_COUNTS.flatMap((count) =>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { insideCorner } from '../../../../src/core/alcove';
 import { constant } from '../../../../src/core/dual';
+import { developMap } from '../../../../src/core/flatten';
 import type { WallName } from '../../../../src/core/job-file';
 import { cross, dot, fold, levelStrip, uprightStrip, type Vec3 } from '../../../../src/core/piece';
 import { alcoveOf, alcoveWith, skewedParameters } from '../skewedAlcove';
@@ -62,6 +63,31 @@ describe.each(WALLS)('strips on the %s wall', (wall) => {
     }
     expect(Math.abs(level.toFlat(to, 0)[0] - level.toFlat(from, 0)[0])).toBeCloseTo(along, 6);
     expect(along).toBeGreaterThan(to - from);
+  });
+
+  it('lose less than 0.01 mm of a width of 300 mm on a leaning wall with a bow of 10 mm/m²', () => {
+    const alcove = alcoveOf({ [`${wall}.plumb`]: 0.008, [`${wall}.bowUp`]: 1e-5 });
+    const strip = levelStrip(alcove, wall, 0, 0);
+    const [u] = reach;
+    const steps = 3000;
+    let up = 0;
+    for (let k = 0; k < steps; k++) {
+      const [a, b] = [(300 * k) / steps, (300 * (k + 1)) / steps];
+      up += Math.hypot(b - a, alcove[wall].value(u, b) - alcove[wall].value(u, a));
+    }
+    const width = strip.toFlat(u, 300)[1] - strip.toFlat(u, 0)[1];
+    expect(Math.abs(up - width)).toBeLessThan(0.01);
+  });
+
+  it('take for straight a level line that bends by less than 0.1 mm on a leaning wall with such a bow', () => {
+    const alcove = alcoveOf({ [`${wall}.plumb`]: 0.008, [`${wall}.bowAcross`]: 1e-5 });
+    // a cylinder, so that it unrolls without strain
+    const { toSheet, strain } = developMap(alcove[wall], { u: reach, v: [0, 300] });
+    expect(strain).toBeLessThan(1e-9);
+    const [from, middle, to] = [reach[0], (reach[0] + reach[1]) / 2, reach[1]].map((u) => toSheet(u, 0));
+    const sagitta = Math.abs(middle![1] - (from![1] + to![1]) / 2);
+    expect(sagitta).toBeGreaterThan(0.005);
+    expect(sagitta).toBeLessThan(0.1);
   });
 
   it("run with ascending stations, x to the viewer's right", () => {
