@@ -44,7 +44,7 @@ export interface DraftState {
   removeRepeat(readingId: string, index: number): void;
   addFixture(kind: Fixture['kind']): string;
   putOnWall(fixtureId: string, wall: Fixture['wall']): void;
-  remove(list: 'readings' | 'fixtures' | 'studs' | 'scans', id: string): void;
+  remove(list: 'readings' | 'fixtures' | 'studs' | 'scans' | 'choices', id: string): void;
   addGap(readingId: string): void;
   removeGap(readingId: string, index: number): void;
   /** Takes up another job, or this one as it was changed elsewhere, with the steps that undo goes back by. */

@@ -81,6 +81,33 @@ test('a price typed in is charged to the cent, and an empty one is told', async 
   await expect(page.getByText('USD has 2 decimals; leave out the rest')).toBeVisible();
 });
 
+test('rows of the price list come and go without what is typed in the others', async ({ page }) => {
+  await openClient(page, 'price');
+  const add = page.getByRole('button', { name: 'Add something else' });
+  await add.click();
+  await add.click();
+  await page.getByRole('textbox', { name: 'Amount of what else, row 2' }).fill('about a hundred');
+  await add.click();
+  await expect(page.getByRole('textbox', { name: 'Amount of what else, row 2' })).toHaveValue('about a hundred');
+  await page.getByRole('button', { name: 'Take what else, row 1, out' }).click();
+  await expect(page.getByRole('textbox', { name: 'Amount of what else, row 1' })).toHaveValue('about a hundred');
+  const width = page.getByRole('textbox', { name: 'Up to this width, row 1' });
+  await width.fill('three fingers');
+  await page.getByRole('button', { name: 'Add a width of trim' }).click();
+  await expect(width).toHaveValue('three fingers');
+});
+
+test('two choices never have one name', async ({ page }) => {
+  await openClient(page, 'choices');
+  const called = page.getByRole('textbox', { name: 'Called' });
+  const before = await page.getByRole('button', { name: 'Take out' }).count();
+  await called.fill('As planned');
+  await expect(page.getByText('There is a choice of that name already.')).toBeVisible();
+  await called.press('Enter');
+  await expect(called).toHaveValue('As planned');
+  await expect(page.getByRole('button', { name: 'Take out' })).toHaveCount(before);
+});
+
 test('the quote is saved as a PDF', async ({ page }) => {
   await openClient(page, 'price');
   const [file] = await Promise.all([

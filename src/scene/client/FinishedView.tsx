@@ -116,7 +116,8 @@ function Stage({
       <Surroundings {...{ shape, room, job, shade }} />
       {sides.map((side, i) => (
         <group
-          key={side.name}
+          // biome-ignore lint/suspicious/noArrayIndexKey: two sides may have one name
+          key={i}
           ref={(group) => {
             groups.current[i] = group;
           }}

@@ -29,7 +29,8 @@ export function Names({ names, wiped }: NamesProps) {
     <div ref={frame} className={styles.names} aria-hidden="true">
       {names.length > 1 &&
         names.map((name, i) => (
-          <span key={name} style={placeOf(i)}>
+          // biome-ignore lint/suspicious/noArrayIndexKey: two views may have one name
+          <span key={i} style={placeOf(i)}>
             {name}
           </span>
         ))}

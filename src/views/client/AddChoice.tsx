@@ -3,27 +3,23 @@ import type { Job } from '../../core';
 import { useSession } from '../../job';
 import { Card } from '../parts';
 import styles from './client.module.css';
+import { OWN_WAY } from './useWays';
 
 /** Adds a way to finish the alcove under a name. */
 export function AddChoice({ job }: { job: Job }) {
-  const { choose } = useSession().draft.getState();
+  const { addTo } = useSession().draft.getState();
   const id = useId();
   const [name, setName] = useState('');
   const clean = name.trim();
-  const taken =
-    clean === ''
-      ? null
-      : job.choices.some((each) => each.id === clean)
-        ? 'There is a choice of that name already.'
-        : null;
+  const taken = clean === OWN_WAY || job.choices.some((each) => each.id === clean);
   return (
     <Card title="Another choice">
       <form
         className={styles.form}
         onSubmit={(event) => {
           event.preventDefault();
-          const free = clean !== '' && taken === null ? clean : freeName(job);
-          choose(['choices'], [...job.choices, { id: free, finish: job.finish, trim: {} }]);
+          if (taken) return;
+          addTo(['choices'], { id: clean || freeName(job), finish: job.finish, trim: {} });
           setName('');
         }}
       >
@@ -34,12 +30,16 @@ export function AddChoice({ job }: { job: Job }) {
             value={name}
             maxLength={60}
             placeholder={freeName(job)}
+            aria-invalid={taken}
+            aria-describedby={`${id}-taken`}
             onChange={({ target }) => setName(target.value)}
           />
+          <span id={`${id}-taken`} role="status">
+            {taken && 'There is a choice of that name already.'}
+          </span>
         </span>
         <button type="submit">Add a choice</button>
       </form>
-      {taken && <p role="status">{taken}</p>}
     </Card>
   );
 }

@@ -51,7 +51,7 @@ export function Choices({ job, result, readOnly = false }: ChoicesProps) {
       <StageControls unit={job.display} figures={sides.length === 1 ? 'dimensions' : null} finished />
       <div className={styles.ways}>
         {ways.map((way) => (
-          <WayCard key={way.name} way={way} own={ways[0]!} readOnly={readOnly} />
+          <WayCard key={way.id ?? ''} way={way} own={ways[0]!} readOnly={readOnly} />
         ))}
         {!readOnly && job.choices.length < MOST_OTHERS && <AddChoice job={job} />}
       </div>

@@ -11,7 +11,7 @@ const taxed = [
 /** What else is charged, such as delivery. */
 export function OtherPrices() {
   const others = useDraft(({ draft }) => draft.job.prices.others);
-  const { write, choose, leave } = useSession().draft.getState();
+  const { write, choose, addTo, removeFrom, leave } = useSession().draft.getState();
   const at = (...path: FieldPath): FieldPath => ['prices', 'others', ...path];
   return (
     <>
@@ -33,16 +33,7 @@ export function OtherPrices() {
             choices={taxed}
             onChoose={(chosen) => choose(at(i, 'taxedAs'), chosen)}
           />
-          <button
-            type="button"
-            aria-label={`Take what else, row ${i + 1}, out`}
-            onClick={() =>
-              choose(
-                ['prices', 'others'],
-                others.filter((_, k) => k !== i),
-              )
-            }
-          >
+          <button type="button" aria-label={`Take what else, row ${i + 1}, out`} onClick={() => removeFrom(at(), i)}>
             <Cross />
           </button>
         </div>
@@ -51,7 +42,7 @@ export function OtherPrices() {
         <button
           type="button"
           className={styles.add}
-          onClick={() => choose(['prices', 'others'], [...others, { label: '', amount: 0, taxedAs: 'materials' }])}
+          onClick={() => addTo(at(), { label: '', amount: 0, taxedAs: 'materials' })}
         >
           Add something else
         </button>

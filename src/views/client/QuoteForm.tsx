@@ -1,12 +1,12 @@
 import { useId } from 'react';
 import { useDraft, useSession } from '../../job';
-import { Card, Cross, NumberField } from '../parts';
+import { Card, Cross, DateField, NumberField } from '../parts';
 import styles from './client.module.css';
 
 /** Whom the quote is for, how long it holds, what it leaves out. */
 export function QuoteForm() {
   const quote = useDraft(({ draft }) => draft.job.quote);
-  const { write, choose, leave } = useSession().draft.getState();
+  const { write, addTo, removeFrom, leave } = useSession().draft.getState();
   const id = useId();
   return (
     <Card title="On the quote">
@@ -29,15 +29,7 @@ export function QuoteForm() {
             />
           </span>
         ))}
-        <span className={styles.stacked}>
-          <label htmlFor={`${id}-date`}>Date</label>
-          <input
-            id={`${id}-date`}
-            type="date"
-            value={quote.date ?? ''}
-            onChange={({ target }) => choose(['quote', 'date'], target.value || undefined)}
-          />
-        </span>
+        <DateField path={['quote', 'date']} label="Date" />
         <NumberField path={['quote', 'validity']} label="Holds for, days" kind="number" labelShown />
       </div>
       <span className={styles.stacked}>
@@ -66,12 +58,7 @@ export function QuoteForm() {
             <button
               type="button"
               aria-label={`Take line ${i + 1} out`}
-              onClick={() =>
-                choose(
-                  ['quote', 'exclusions'],
-                  quote.exclusions.filter((_, k) => k !== i),
-                )
-              }
+              onClick={() => removeFrom(['quote', 'exclusions'], i)}
             >
               <Cross />
             </button>
@@ -79,7 +66,7 @@ export function QuoteForm() {
         ))}
       </ul>
       {quote.exclusions.length < 30 && (
-        <button type="button" onClick={() => choose(['quote', 'exclusions'], [...quote.exclusions, ''])}>
+        <button type="button" onClick={() => addTo(['quote', 'exclusions'], '')}>
           Add a line
         </button>
       )}

@@ -7,7 +7,7 @@ import styles from './client.module.css';
 export function TrimPrices() {
   const trim = useDraft(({ draft }) => draft.job.prices.trim);
   const by = useDraft(({ draft }) => soldLength(draft.job.display));
-  const { choose } = useSession().draft.getState();
+  const { addTo, removeFrom } = useSession().draft.getState();
   const at = (...path: FieldPath): FieldPath => ['prices', 'trim', ...path];
   return (
     <>
@@ -16,22 +16,13 @@ export function TrimPrices() {
         <div key={i} className={styles.row}>
           <NumberField path={at(i, 'upTo')} label={`Up to this width, row ${i + 1}`} labelShown />
           <NumberField path={at(i, 'metre')} label={`A ${by}, row ${i + 1}`} kind="money-by-length" labelShown />
-          <button
-            type="button"
-            aria-label={`Take row ${i + 1} out`}
-            onClick={() =>
-              choose(
-                at(),
-                trim.filter((__, k) => k !== i),
-              )
-            }
-          >
+          <button type="button" aria-label={`Take row ${i + 1} out`} onClick={() => removeFrom(at(), i)}>
             <Cross />
           </button>
         </div>
       ))}
       {trim.length < 20 && (
-        <button type="button" className={styles.add} onClick={() => choose(at(), [...trim, { upTo: 38, metre: 0 }])}>
+        <button type="button" className={styles.add} onClick={() => addTo(at(), { upTo: 38, metre: 0 })}>
           Add a width of trim
         </button>
       )}

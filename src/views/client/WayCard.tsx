@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { hidingOf, hidingPairs, type Job, lookWords, moneyText, nameOfFinish, priceOf, type Result } from '../../core';
-import { useDraft, useSession } from '../../job';
+import { useSession } from '../../job';
 import { hidingSentence, hidingWords } from '../../output';
 import { Callout, Card } from '../parts';
 import { ChoiceForm } from './ChoiceForm';
@@ -10,8 +10,7 @@ import type { Way } from './useWays';
 
 /** One way to finish the alcove: its list, what it costs, what it hides. */
 export function WayCard({ way, own, readOnly }: { way: Way; own: Way; readOnly: boolean }) {
-  const { choose, chooseAll } = useSession().draft.getState();
-  const choices = useDraft(({ draft }) => draft.job.choices);
+  const { remove, chooseAll } = useSession().draft.getState();
   const { id, name, job, result, failed } = way;
   const price = useMemo(() => (result ? priceOf(job, result) : null), [job, result]);
   const ownPrice = useMemo(() => (own.result ? priceOf(own.job, own.result) : null), [own]);
@@ -80,15 +79,7 @@ export function WayCard({ way, own, readOnly }: { way: Way; own: Way; readOnly: 
             <button type="button" onClick={take}>
               Make this the plan
             </button>
-            <button
-              type="button"
-              onClick={() =>
-                choose(
-                  ['choices'],
-                  choices.filter((each) => each.id !== id),
-                )
-              }
-            >
+            <button type="button" onClick={() => remove('choices', id)}>
               Take out
             </button>
           </div>

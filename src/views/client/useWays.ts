@@ -11,7 +11,8 @@ export interface Way {
   failed: boolean;
 }
 
-const OWN_WAY = 'As planned';
+/** What the job's own way is called. */
+export const OWN_WAY = 'As planned';
 
 /** The job as it stands and its other choices, each with its result as soon as there is one. */
 export function useWays(job: Job, result: Result): Way[] {

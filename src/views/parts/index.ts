@@ -1,6 +1,7 @@
 export { Callout, type Weight } from './Callout';
 export { Card } from './Card';
 export { ChoiceField, type ChoiceFieldProps } from './ChoiceField';
+export { DateField } from './DateField';
 export { Download, type FileMade } from './Download';
 export {
   ArrowLeft,

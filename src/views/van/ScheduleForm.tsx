@@ -1,6 +1,5 @@
 import { useDraft, useSession } from '../../job';
-import { Card, ChoiceField, NumberField, Switch } from '../parts';
-import { DateField } from './DateField';
+import { Card, ChoiceField, DateField, NumberField, Switch } from '../parts';
 import { beginChoices, endChoices } from './hours';
 import styles from './van.module.css';
 

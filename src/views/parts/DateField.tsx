@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { type FieldPath, useDraft, useSession, valueAt } from '../../job';
-import styles from './van.module.css';
+import styles from './parts.module.css';
 
 /** A day of the calendar, which may be left open. */
 export function DateField({ path, label }: { path: FieldPath; label: string }) {
@@ -8,8 +8,10 @@ export function DateField({ path, label }: { path: FieldPath; label: string }) {
   const value = useDraft(({ draft }) => valueAt(draft.job, path)) as string | undefined;
   const { write, choose, leave } = useSession().draft.getState();
   return (
-    <span className={styles.date}>
-      <label htmlFor={id}>{label}</label>
+    <span className={styles.field} data-stacked>
+      <label htmlFor={id} className={styles.fieldLabel}>
+        {label}
+      </label>
       <input
         id={id}
         type="date"
