@@ -122,7 +122,7 @@ export {
   soldLength,
   type TaxLine,
 } from './price';
-export { spaced } from './range';
+export { extent, spaced } from './range';
 export { Z_95 } from './reliability';
 export type { Result } from './result';
 export {

@@ -1,5 +1,6 @@
 export { type CalendarFile, orderOfWorkCalendar } from './calendar';
 export {
+  capital,
   geometryShapes,
   type PanelDrawing,
   type PieceDrawing,
@@ -38,10 +39,10 @@ export {
   type BedLine,
   bedLines,
   bedText,
-  capital,
   carriedName,
   cartridgeName,
   cartridgeWords,
+  counted,
   dayWords,
   degrees,
   dryFitFault,
@@ -66,6 +67,7 @@ export {
   timeWords,
   type UnfoldingWords,
   unfoldingWords,
+  usedWords,
   verdictWords,
   type WayWords,
   wayWords,

@@ -1,5 +1,5 @@
 import type { Point } from '../../core';
-import type { Rectangle } from './shape';
+import type { Rectangle } from './rectangle';
 
 /** The part of a stroke inside a rectangle (Liang–Barsky), or null. */
 export function clipStroke(

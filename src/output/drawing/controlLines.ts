@@ -2,7 +2,7 @@ import type { Panel, Point } from '../../core';
 import type { ControlLine } from './drawing';
 import type { Lengths } from './lengths';
 import type { Orientation } from './orientation';
-import type { Rectangle } from './shape';
+import type { Rectangle } from './rectangle';
 
 export interface ControlLines {
   levelLine: ControlLine;

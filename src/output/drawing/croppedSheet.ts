@@ -1,6 +1,7 @@
 import type { Point } from '../../core';
 import type { PanelDrawing } from './drawing';
-import { line, polygon, type Rectangle, type Shape } from './shape';
+import type { Rectangle } from './rectangle';
+import { line, polygon, type Shape } from './shape';
 
 /** The sheet and its slivers as far as the drawing's bounds; where the sheet goes on, its side is a break line. */
 export function croppedSheet({ sheet, bounds, strips }: PanelDrawing, zigzag: number): Shape[] {

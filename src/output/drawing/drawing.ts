@@ -1,5 +1,6 @@
 import type { CutMethod, EdgeName, PanelName, Point } from '../../core';
-import type { Rectangle } from './shape';
+import type { Leave } from './leaveExtra';
+import type { Rectangle } from './rectangle';
 
 /** Which side of the panel one looks at: its finished face, or its back (mirrored). */
 export type View = 'face' | 'back';
@@ -52,7 +53,7 @@ export interface EdgeDrawing {
   /** `cut off 1/8" to 3/8"` */
   sliverWords: string;
   /** what to leave where ± is large; null where the edge can be cut to the line */
-  leave: { extra: Measure; marks: number[]; words: string } | null;
+  leave: Leave | null;
 }
 
 /**
@@ -96,7 +97,8 @@ export interface HoleDrawing {
 
 export interface ControlLine {
   line: [Point, Point];
-  label: string /** how to draw it on the sheet */;
+  label: string;
+  /** how to draw it on the sheet */
   setOut: string;
 }
 

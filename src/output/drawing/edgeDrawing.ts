@@ -3,6 +3,7 @@ import type { ControlLines } from './controlLines';
 import type { EdgeDrawing, MarkDrawing, View } from './drawing';
 import { edgePath } from './edgePath';
 import { edgeTitle, methodWords, wasteWords } from './edgeWords';
+import { leaveExtra } from './leaveExtra';
 import { type Lengths, SCRIBE_BEYOND } from './lengths';
 import type { Orientation } from './orientation';
 
@@ -85,14 +86,4 @@ function sliverRange({ sliver: { min, max }, method }: PanelEdge, lengths: Lengt
   if (method === 'factory' || max <= LEAST_STRIP) return 'nothing to cut off';
   const [low, high] = [lengths.coarse(Math.max(0, min)).text, lengths.coarse(max).text];
   return low === high ? `cut off ${high}` : `cut off ${low} to ${high}`;
-}
-
-function leaveExtra(marks: MarkDrawing[], lengths: Lengths): EdgeDrawing['leave'] {
-  const wide = marks.filter((mark) => mark.scribe);
-  if (wide.length === 0) return null;
-  const extra = lengths.roundedUp(Math.max(...wide.map((mark) => mark.plusMinus.mm)));
-  const numbers = wide.map((mark) => mark.number);
-  const where =
-    wide.length === marks.length ? '' : ` at ${numbers.length === 1 ? 'mark' : 'marks'} ${numbers.join(', ')}`;
-  return { extra, marks: numbers, words: `leave ${extra.text} extra${where} and scribe on dry fit` };
 }

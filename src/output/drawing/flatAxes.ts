@@ -1,5 +1,6 @@
 import type { Point } from '../../core';
-import type { Rectangle, Shape } from './shape';
+import { around } from './rectangle';
+import type { Shape } from './shape';
 
 /** Lengths of the two strokes, mm: the longer one lies along the first flat axis. */
 const AXIS_LONG = 40;
@@ -14,7 +15,7 @@ const TEXT = 4;
  * @param sign -1 where the first flat axis is drawn to the left
  */
 export function flatAxes({ outline, sign }: { outline: readonly Point[]; sign: 1 | -1 }): Shape[] {
-  const { left, right, bottom, top } = boundsOf(outline);
+  const { left, right, bottom, top } = around(outline);
   const [x, y] = [onGrid((left + right) / 2), onGrid((bottom + top) / 2)];
   const along = x + sign * AXIS_LONG;
   return [
@@ -42,9 +43,3 @@ export function flatAxes({ outline, sign }: { outline: readonly Point[]; sign: 1
 }
 
 const onGrid = (value: number): number => Math.round(value / GRID) * GRID + 0;
-
-function boundsOf(points: readonly Point[]): Rectangle {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
-}

@@ -1,6 +1,8 @@
 import type { Point } from '../../core';
-import type { EdgeDrawing, PanelDrawing } from './drawing';
-import { circle, corners, line, polygon, type Shape } from './shape';
+import type { PanelDrawing } from './drawing';
+import { markTick } from './markTick';
+import { corners } from './rectangle';
+import { circle, line, polygon, type Shape } from './shape';
 
 /**
  * Lines of a template without any words.
@@ -32,7 +34,7 @@ export function panelShapes(
       circle('hole', centre, diameter.mm / 2),
       ...cross(centre, diameter.mm / 2 + tick / 2),
     ]),
-    ...edges.flatMap((edge) => edge.marks.map(({ at }) => markTick(edge, at, tick))),
+    ...edges.flatMap(({ marks, place }) => marks.map(({ at }) => markTick(place, at, tick, 0.7))),
   ];
 }
 
@@ -42,15 +44,6 @@ function arrowShapes([from, to]: [Point, Point], tick: number): Shape[] {
   const [dx, dy] = [((to[0] - from[0]) / length) * tick, ((to[1] - from[1]) / length) * tick];
   const barb = (side: 1 | -1): Point => [to[0] - dx - (side * dy) / 2, to[1] - dy + (side * dx) / 2];
   return [line('text', from, to), line('text', to, barb(1)), line('text', to, barb(-1))];
-}
-
-/** A stroke square to the edge's general direction, longer on the panel's side. */
-function markTick({ place }: EdgeDrawing, [x, y]: Point, tick: number): Shape {
-  const inward = place === 'left' || place === 'bottom' ? 1 : -1;
-  const [out, into] = [-inward * tick * 0.3, inward * tick * 0.7];
-  return place === 'left' || place === 'right'
-    ? line('mark', [x + out, y], [x + into, y])
-    : line('mark', [x, y + out], [x, y + into]);
 }
 
 const cross = ([x, y]: Point, reach: number): Shape[] => [

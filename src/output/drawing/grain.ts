@@ -1,7 +1,7 @@
 import type { Job, Point } from '../../core';
 import type { PanelDrawing } from './drawing';
 import type { Lengths } from './lengths';
-import type { Rectangle } from './shape';
+import type { Rectangle } from './rectangle';
 
 /** Where the arrow stands, as shares of the panel's size; clear of the control lines and of most labels. */
 const ACROSS = 0.36;

@@ -1,3 +1,4 @@
+export { capital } from './capital';
 export { clipStroke } from './clipStroke';
 export type {
   ControlLine,
@@ -26,14 +27,13 @@ export {
   shortened,
 } from './piece';
 export { placeShapes } from './placeShapes';
+export { around, corners, grown, holds, type Rectangle } from './rectangle';
 export {
   type Circle,
-  corners,
   type Layer,
   layers,
   line,
   type Polyline,
-  type Rectangle,
   type Shape,
   type Words,
   words,

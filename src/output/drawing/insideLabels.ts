@@ -1,5 +1,5 @@
-import type { Point } from '../../core';
 import type { EdgeDrawing, HoleDrawing, PanelDrawing } from './drawing';
+import { around } from './rectangle';
 import { type Shape, type Words, words } from './shape';
 import { shapeBounds } from './shapeBounds';
 import type { MeasureText } from './textWidth';
@@ -27,7 +27,8 @@ export function insideLabels(drawing: PanelDrawing, { largest, smallest, tick, m
 function controlLineNames({ levelLine, plumbDatum, outline }: PanelDrawing, size: number): Shape[] {
   const [levelLeft] = levelLine.line;
   const [, datumTop] = plumbDatum.line;
-  const beside = datumTop[0] < middle(outline)[0] ? 1.1 : -0.4;
+  const { left, right } = around(outline);
+  const beside = datumTop[0] < (left + right) / 2 ? 1.1 : -0.4;
   return [
     words(levelLine.label, [levelLeft[0] + 4 * size, levelLeft[1] + 0.4 * size], size),
     words(plumbDatum.label, [datumTop[0] + beside * size, datumTop[1] - 4 * size], size, { angle: 90, anchor: 'end' }),
@@ -95,10 +96,4 @@ function longerStretch({ path, place }: EdgeDrawing, { levelLine, plumbDatum }: 
   const cut = axis === 1 ? levelLine.line[0][1] : plumbDatum.line[0][0];
   if (cut <= low || cut >= high) return [(low + high) / 2, high - low];
   return cut - low > high - cut ? [(low + cut) / 2, cut - low] : [(cut + high) / 2, high - cut];
-}
-
-function middle(points: Point[]): Point {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  return [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
 }

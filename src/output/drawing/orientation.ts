@@ -1,6 +1,6 @@
 import type { EdgeName, PanelName, Point } from '../../core';
 import type { Place, View } from './drawing';
-import type { Rectangle } from './shape';
+import type { Rectangle } from './rectangle';
 
 /** How a panel's flat sheet turns into a drawing. */
 export interface Orientation {

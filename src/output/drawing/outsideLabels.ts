@@ -1,7 +1,8 @@
 import type { Point } from '../../core';
 import type { Place } from './drawing';
 import { LABEL_LINES } from './labelLines';
-import { type Rectangle, type Shape, words } from './shape';
+import type { Rectangle } from './rectangle';
+import { type Shape, words } from './shape';
 import { spread } from './spread';
 import type { MeasureText } from './textWidth';
 

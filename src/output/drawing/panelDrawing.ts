@@ -8,7 +8,7 @@ import { grainOf, kerfWords } from './grain';
 import { holeDrawing } from './holeDrawing';
 import { lengthsOf } from './lengths';
 import { orientation } from './orientation';
-import type { Rectangle } from './shape';
+import { around, type Rectangle } from './rectangle';
 import { stripsAlong } from './strips';
 
 const edgeOrder: EdgeName[] = ['bottom', 'top', 'back', 'left', 'front', 'right'];
@@ -37,7 +37,7 @@ export function panelDrawing(
     number += edges.at(-1)!.marks.length;
   }
   const outline = panel.flat.outline.map(turn.point);
-  const own = boundsOf(outline);
+  const own = around(outline);
   const near = nearBy(sheet, own);
   const strips = edges.flatMap((edge): Strip[] =>
     stripsAlong(edge.name, edge.place, edge.path, sheet, near.corner).map(({ kind, widest, ...strip }) => ({
@@ -96,10 +96,4 @@ function nearBy(sheet: Rectangle, outline: Rectangle): { bounds: Rectangle; corn
     } else if (beyond > 0) bounds[side] = sheet[side];
   }
   return { bounds, corner };
-}
-
-function boundsOf(points: readonly (readonly [number, number])[]): Rectangle {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
 }

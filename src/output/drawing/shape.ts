@@ -49,13 +49,6 @@ export interface Words {
 /** A drawn thing in mm, first coordinate to the right, second one up. */
 export type Shape = Polyline | Circle | Words;
 
-export interface Rectangle {
-  left: number;
-  right: number;
-  bottom: number;
-  top: number;
-}
-
 export const line = (layer: Layer, from: Point, to: Point): Polyline => ({
   kind: 'polyline',
   layer,
@@ -87,10 +80,3 @@ export const words = (
   angle: style.angle ?? 0,
   bold: style.bold ?? false,
 });
-
-export const corners = ({ left, right, bottom, top }: Rectangle): Point[] => [
-  [left, bottom],
-  [right, bottom],
-  [right, top],
-  [left, top],
-];

@@ -1,5 +1,6 @@
 import type { Point } from '../../core';
-import type { Rectangle, Shape, Words } from './shape';
+import type { Rectangle } from './rectangle';
+import type { Shape, Words } from './shape';
 import { type MeasureText, roughTextWidth } from './textWidth';
 
 /** Smallest upright rectangle round all shapes, words included. */

@@ -1,6 +1,7 @@
 interface Cluster {
   from: number;
-  to: number /** sum of the wanted start positions, each less the offset in the cluster */;
+  to: number;
+  /** sum of the wanted start positions, each less the offset in the cluster */
   sum: number;
   start: number;
 }

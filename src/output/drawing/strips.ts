@@ -1,6 +1,6 @@
 import type { EdgeName, Point } from '../../core';
 import type { Place } from './drawing';
-import type { Rectangle } from './shape';
+import type { Rectangle } from './rectangle';
 
 export interface StripShape {
   edge: EdgeName;

@@ -29,14 +29,14 @@ export function templateShapes(
   { size, notes, rowWidth, smallest, cropped = false, measure = roughTextWidth }: TemplateOptions,
 ): Shape[] {
   const tick = 1.6 * size;
+  const labelled = panelLabels(drawing);
   const shapes: Shape[] = [
     ...(cropped ? croppedSheet(drawing, 0.8 * size) : sheetShapes(drawing)),
     ...panelShapes(drawing, tick),
     ...insideLabels(drawing, { largest: 0.9 * size, smallest: smallest ?? 0.5 * size, tick, measure }),
-    ...outsideLabels(panelLabels(drawing), size, measure, rowWidth),
+    ...outsideLabels(labelled, size, measure, rowWidth),
   ];
   if (!notes) return shapes;
-  const labelled = panelLabels(drawing);
   const left = drawing.bounds.left - labelRoom(labelled, 'left', size, measure);
   const right = drawing.bounds.right + labelRoom(labelled, 'right', size, measure);
   const { title, statement } = drawing;

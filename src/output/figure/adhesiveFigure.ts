@@ -4,8 +4,8 @@ import { panelShapes, wallLabels } from './panelShapes';
 import { unfolded } from './unfolded';
 
 /**
- * Dots or beads and double-faced strips behind each panel, as seen facing the wall. @param size height of type, mm on
- * the wall
+ * Dots or beads and double-faced strips behind each panel, as seen facing the wall.
+ * @param size height of type, mm on the wall
  */
 export function adhesiveFigure(job: Job, { panels, materials }: Result, size: number): Figure {
   const { place, bounds, middle } = unfolded({ panels });

@@ -1,16 +1,7 @@
-import {
-  type Fold,
-  fold,
-  foldedOutline,
-  type Job,
-  type Piece,
-  type Point,
-  type Result,
-  type Vec3,
-  type WallName,
-} from '../../core';
-import { surfacesOf } from '../picture';
-import { around, type Figure, type FigureShape, type Look } from './figure';
+import { type Fold, fold, foldedOutline, type Job, type Piece, type Point, type Result, type Vec3 } from '../../core';
+import { around } from '../drawing';
+import { onWall, surfacesOf } from '../picture';
+import type { Figure, FigureShape, Look } from './figure';
 
 /**
  * The lined alcove in one-point perspective, seen from in front and a little to the side of the dry wall: walls, panels
@@ -19,9 +10,8 @@ import { around, type Figure, type FigureShape, type Look } from './figure';
 export function alcoveFigure(job: Job, result: Result): Figure {
   const { walls, panels, pieces, rim, front } = result;
   const off = job.fit.bed + job.fit.thickness;
-  const { back, side, rim: rimAt } = surfacesOf(result);
-  const onWall = (wall: WallName, [u, v]: Point, out: number): Vec3 =>
-    wall === 'back' ? [u, v, back(u, v) + out] : [side(wall, v, u) + (wall === 'left' ? out : -out), v, u];
+  const surfaces = surfacesOf(result);
+  const { side, rim: rimAt } = surfaces;
   const out = { left: mean(front.left.value), right: mean(front.right.value) };
   const [low, high] = [mean(rim.value.flat()), Math.max(...walls.back.sampled.height)];
   const head = high + 0.12 * (high - low);
@@ -48,24 +38,24 @@ export function alcoveFigure(job: Job, result: Result): Figure {
 
   const wallAreas = [
     area(
-      square([left, floor], [right, head]).map((at) => onWall('back', at, 0)),
+      square([left, floor], [right, head]).map((at) => onWall(surfaces, 'back', at, 0)),
       'wall',
     ),
     ...(['left', 'right'] as const).map((wall) =>
       area(
-        square([0, floor], [out[wall], head]).map((at) => onWall(wall, at, 0)),
+        square([0, floor], [out[wall], head]).map((at) => onWall(surfaces, wall, at, 0)),
         'wall',
       ),
     ),
   ];
   const panelAreas = (['back', 'left', 'right'] as const).flatMap((wall) => [
     area(
-      panels[wall].outline.map((at) => onWall(wall, at, off)),
+      panels[wall].outline.map((at) => onWall(surfaces, wall, at, off)),
       'side',
     ),
     ...panels[wall].holes.map(({ u, v, diameter }) =>
       area(
-        circle([u, v], diameter / 2).map((at) => onWall(wall, at, off)),
+        circle([u, v], diameter / 2).map((at) => onWall(surfaces, wall, at, off)),
         'hole',
       ),
     ),

@@ -3,8 +3,6 @@ import type { Figure, FigureShape, Look } from './figure';
 import { panelShapes, wallLabels } from './panelShapes';
 import { unfolded } from './unfolded';
 
-/** Cells each way in which the bed is drawn. */
-const CELLS = 20;
 const looks: Look[] = ['bed-0', 'bed-1', 'bed-2', 'bed-3', 'bed-4'];
 
 /** Steps of thickness over the even bed that the grays stand for, mm, up to the thickest of all three panels. */
@@ -44,12 +42,12 @@ function cells(
   steps: readonly number[],
 ): FigureShape[] {
   const shapes: FigureShape[] = [];
-  for (let i = 0; i < CELLS; i++) {
+  for (let i = 0; i + 1 < height.length; i++) {
     // Cells of one gray in a row are drawn as one.
     let start = 0;
-    for (let j = 0; j < CELLS; j++) {
+    for (let j = 0; j + 1 < at.length; j++) {
       const gray = grayAt(value, i, j, steps);
-      if (j + 1 < CELLS && grayAt(value, i, j + 1, steps) === gray) continue;
+      if (j + 2 < at.length && grayAt(value, i, j + 1, steps) === gray) continue;
       const corners: Point[] = [
         [at[start]!, height[i]!],
         [at[j + 1]!, height[i]!],

@@ -64,14 +64,3 @@ export const paints: Record<Look, Paint> = {
   'bed-3': { width: 0.02, gray: 0.64, fill: 0.64 },
   'bed-4': { width: 0.02, gray: 0.52, fill: 0.52 },
 };
-
-/** The smallest rectangle around points. */
-export function around(points: readonly Point[], margin = 0): Rectangle {
-  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
-  return {
-    left: Math.min(...xs) - margin,
-    right: Math.max(...xs) + margin,
-    bottom: Math.min(...ys) - margin,
-    top: Math.max(...ys) + margin,
-  };
-}

@@ -1,6 +1,6 @@
 import { crossings, type Job, type Point } from '../../core';
-import { lengthsOf, type MeasureText, type PanelDrawing, type Rectangle, spread } from '../drawing';
-import { around, type Figure, type FigureShape } from './figure';
+import { around, lengthsOf, type MeasureText, type PanelDrawing, type Rectangle, spread } from '../drawing';
+import type { Figure, FigureShape } from './figure';
 
 /** Figures stand this far from the panel, heights of type. */
 const OFF = 1.6;

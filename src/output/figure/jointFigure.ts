@@ -1,5 +1,6 @@
 import type { Point, Result } from '../../core';
-import { around, type Figure, type FigureShape } from './figure';
+import { around, grown } from '../drawing';
+import type { Figure, FigureShape } from './figure';
 import { panelShapes, wallLabels } from './panelShapes';
 import { unfolded } from './unfolded';
 
@@ -29,7 +30,7 @@ export function jointFigure({ panels, materials }: Pick<Result, 'panels' | 'mate
     taken.push(at);
     return [{ kind: 'label', text: String(i + 1), at: [at[0], at[1] - 0.36 * size], anchor: 'middle', bold: true }];
   });
-  const reach = around([...lines.flatMap(({ points }) => points), ...taken], 0.8 * size);
+  const reach = grown(around([...lines.flatMap(({ points }) => points), ...taken]), 0.8 * size);
   return {
     title: 'Joints of the left, back and right wall: solid lines take sealant, dashed lines paintable caulk',
     bounds: {

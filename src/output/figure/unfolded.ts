@@ -1,6 +1,5 @@
 import type { Point, Result, WallName } from '../../core';
-import type { Rectangle } from '../drawing';
-import { around } from './figure';
+import { around, type Rectangle } from '../drawing';
 
 /** The three walls laid side by side as one turns to face each: left, back, right. */
 export interface Unfolded {

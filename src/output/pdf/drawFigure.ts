@@ -3,8 +3,8 @@ import { type Figure, paints } from '../figure';
 import type { Flow } from './flow';
 import type { Pen } from './pen';
 
-/** Draws a figure as large as a room on the page holds it, in its middle; returns the scale. */
-function drawFigure(pen: Pen, { bounds, shapes, size }: Figure, room: Rectangle): number {
+/** Draws a figure as large as a room on the page holds it, in its middle. */
+function drawFigure(pen: Pen, { bounds, shapes, size }: Figure, room: Rectangle): void {
   const scale = Math.min(
     (room.right - room.left) / (bounds.right - bounds.left),
     (room.top - room.bottom) / (bounds.top - bounds.bottom),
@@ -29,7 +29,6 @@ function drawFigure(pen: Pen, { bounds, shapes, size }: Figure, room: Rectangle)
       pen.polyline(points, shape.closed, paint);
     }
   }
-  return scale;
 }
 
 /** Sets a figure into the flow over the whole width, no higher than `height` mm, with type of `size` mm. */

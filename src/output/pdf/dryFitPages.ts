@@ -1,5 +1,6 @@
 import type { Job, Result } from '../../core';
-import { capital, dryFitFault, dryFitWords, misfitText, pieceTitle } from '../words';
+import { capital } from '../drawing';
+import { dryFitFault, dryFitWords, misfitText, pieceTitle } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
@@ -27,7 +28,9 @@ export function dryFitPages(pack: Pack, job: Job, result: Result): Leaf | null {
     ],
     dryFit.pieces.map(({ piece, edges }) => {
       const by = ({ overlap, gap }: (typeof edges)[number]) => Math.max(overlap, gap);
-      const worst = edges.reduce((most, edge) => (by(edge) > by(most) ? edge : most), edges[0]!);
+      const [first, ...others] = edges;
+      if (!first) return [pieceTitle(piece, job, result), '0', '–', '–', '–'];
+      const worst = others.reduce((most, edge) => (by(edge) > by(most) ? edge : most), first);
       const [over, short] = [edges.map(({ overlap }) => overlap), edges.map(({ gap }) => gap)];
       return [
         pieceTitle(piece, job, result),

@@ -1,6 +1,7 @@
 import type { Point } from '../../core';
 import {
   geometryShapes,
+  grown,
   type MeasureText,
   type PanelDrawing,
   type PieceDrawing,
@@ -83,10 +84,3 @@ function fullSizeOf(drawing: PieceDrawing, title: string, outline: Point[]): Ful
     labels: (ground, measure) => pieceTileLabels(drawing, ground, measure),
   };
 }
-
-const grown = ({ left, right, bottom, top }: Rectangle, by: number): Rectangle => ({
-  left: left - by,
-  right: right + by,
-  bottom: bottom - by,
-  top: top + by,
-});

@@ -1,5 +1,6 @@
 import type { Job, Result } from '../../core';
-import { type PanelDrawing, pieceDrawing } from '../drawing';
+import type { PanelDrawing } from '../drawing';
+import { pieceDrawings } from '../jobDrawings';
 import type { OutputFonts } from '../outputFonts';
 import { adhesivePages } from './adhesivePages';
 import { bedPages } from './bedPages';
@@ -49,10 +50,8 @@ export async function jobPack(
   enter('Survey record', surveyPages(pack, job, result));
   for (const drawing of drawings) enter(`${drawing.title}: cut card`, cardPage(pack, drawing));
   enter('Hole map', holePages(pack, job, drawings));
-  const { trim, legs, fillers, shelves } = result.pieces;
-  const view = drawings[0]?.view;
-  const pieceDrawings = [...trim, ...legs, ...fillers, ...shelves].map((piece) => pieceDrawing(piece, job, view));
-  enter('Trim, legs and shelves', piecePages(pack, job, result, pieceDrawings));
+  const pieces = pieceDrawings(job, result, drawings[0]?.view);
+  enter('Trim, legs and shelves', piecePages(pack, job, result, pieces));
   enter('Sheets', sheetPages(pack, job, result));
   enter('Materials to buy', materialsPages(pack, job, result));
   enter('Adhesive layout', adhesivePages(pack, job, result));
@@ -65,7 +64,7 @@ export async function jobPack(
   for (const drawing of drawings) {
     enter(`${drawing.title}: full-size template`, fullSizePages(panelFullSize(drawing)));
   }
-  const small = pieceDrawings.flatMap((drawing) => pieceFullSize(drawing) ?? []);
+  const small = pieces.flatMap((drawing) => pieceFullSize(drawing) ?? []);
   const [firstSmall] = small.map(fullSizePages);
   if (firstSmall) contents.enter('Legs, shelves and feet: full-size templates', firstSmall);
   return pack.close();

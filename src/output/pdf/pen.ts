@@ -23,7 +23,7 @@ import {
   stroke,
 } from 'pdf-lib';
 import type { Point } from '../../core';
-import type { Rectangle } from '../drawing';
+import { corners, type Rectangle } from '../drawing';
 import type { Typefaces } from './typeface';
 
 export interface Stroke {
@@ -94,17 +94,8 @@ export class Pen {
     this.push(fill());
   }
 
-  box({ left, right, bottom, top }: Rectangle, style: Stroke): void {
-    this.polyline(
-      [
-        [left, bottom],
-        [right, bottom],
-        [right, top],
-        [left, top],
-      ],
-      true,
-      style,
-    );
+  box(rectangle: Rectangle, style: Stroke): void {
+    this.polyline(corners(rectangle), true, style);
   }
 
   circle(centre: Point, radius: number, style: Stroke): void {

@@ -1,6 +1,5 @@
 import { type Job, type Result, Z_95 } from '../../core';
-import { lengthsOf, type PieceDrawing } from '../drawing';
-import { capital } from '../words';
+import { capital, lengthsOf, type PieceDrawing } from '../drawing';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';

@@ -1,5 +1,5 @@
 import type { Point } from '../../core';
-import { clipStroke, type Rectangle } from '../drawing';
+import { clipStroke, grown, type Rectangle } from '../drawing';
 
 export interface LabelWish {
   anchor: Point;
@@ -70,11 +70,5 @@ const directions = ([x, y]: Point): Point[] => [
   [-x, -y],
 ];
 const clamp = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, value));
-const grown = ({ left, right, bottom, top }: Rectangle, by: number): Rectangle => ({
-  left: left - by,
-  right: right + by,
-  bottom: bottom - by,
-  top: top + by,
-});
 const overlap = (a: Rectangle, b: Rectangle): boolean =>
   a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;

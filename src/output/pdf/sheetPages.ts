@@ -1,4 +1,5 @@
 import type { Job, Result } from '../../core';
+import type { Rectangle } from '../drawing';
 import { offcutWords, placedWords, sizeWords } from '../words';
 import { drawTitle } from './flow';
 import { fitted, type Leaf, type Pack } from './pack';
@@ -34,7 +35,7 @@ function sheetPage(pack: Pack, job: Job, result: Result, sheet: SheetInUse, inde
 
   const scale = Math.min((content.right - content.left) / sheet.width, (top - bottom) / sheet.height);
   const left = (content.left + content.right - scale * sheet.width) / 2;
-  const box = ({ x, y, width, height }: SheetRectangle) => ({
+  const box = ({ x, y, width, height }: SheetInUse['offcuts'][number]): Rectangle => ({
     left: left + scale * x,
     right: left + scale * (x + width),
     bottom: bottom + scale * y,
@@ -51,7 +52,7 @@ function sheetPage(pack: Pack, job: Job, result: Result, sheet: SheetInUse, inde
 }
 
 /** The piece's number in its middle, or beside its end where it is too thin to hold one. */
-function number({ pen }: Leaf, which: number, { left, right, bottom, top }: ReturnType<Box>): void {
+function number({ pen }: Leaf, which: number, { left, right, bottom, top }: Rectangle): void {
   const [x, y] = [(left + right) / 2, (bottom + top) / 2 - 0.35 * SIZE];
   const style = { size: SIZE, bold: true } as const;
   if (top - bottom > 1.3 * SIZE && right - left > 2 * SIZE) pen.text(`${which}`, [x, y], { ...style, align: 'middle' });
@@ -59,6 +60,3 @@ function number({ pen }: Leaf, which: number, { left, right, bottom, top }: Retu
     pen.text(`${which}`, [right + 0.8, y - 0.1], { ...style, size: Math.min(SIZE, 2.2) });
   else pen.text(`${which}`, [x, top + 0.8], { ...style, align: 'middle' });
 }
-
-type SheetRectangle = SheetInUse['offcuts'][number];
-type Box = (rectangle: SheetRectangle) => { left: number; right: number; bottom: number; top: number };

@@ -1,5 +1,6 @@
 import type { Job, Result } from '../../core';
-import { capital, whenWords } from '../words';
+import { capital } from '../drawing';
+import { whenWords } from '../words';
 import { generalCautions, printCaution } from './cautions';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';

@@ -1,12 +1,14 @@
 import type { Point } from '../../core';
 import {
   clipStroke,
-  type EdgeDrawing,
+  grown,
+  holds,
   holeLines,
   line,
   type MeasureText,
   markLines,
   type PanelDrawing,
+  type Place,
   type Polyline,
   type Rectangle,
   type Shape,
@@ -21,6 +23,9 @@ const SIZE = 9 * POINT;
 const LEADING = 1.25;
 /** Clear border inside a tile, mm. */
 const INSET = 2;
+
+/** From a side of a drawing into it. */
+export const INWARDS: Record<Place, Point> = { left: [1, 0], right: [-1, 0], bottom: [0, 1], top: [0, -1] };
 
 export interface TileLabel {
   lines: string[];
@@ -45,12 +50,7 @@ export function placeLabels(
   avoid: { strokes: [Point, Point][]; areas: Rectangle[] },
   measure: MeasureText,
 ): Shape[] {
-  const inside = {
-    left: ground.left + INSET,
-    right: ground.right - INSET,
-    bottom: ground.bottom + INSET,
-    top: ground.top - INSET,
-  };
+  const inside = grown(ground, -INSET);
   const strokes = avoid.strokes.flatMap(([a, b]) => {
     const part = clipStroke(a, b, ground);
     return part ? [part] : [];
@@ -86,15 +86,14 @@ function leaderTo({ anchor: [x, y], reach }: Pick<TileLabel, 'anchor' | 'reach'>
 
 function labelsOn(drawing: PanelDrawing, ground: Rectangle): TileLabel[] {
   const labels: TileLabel[] = [];
-  const within = ([x, y]: Point) => x >= ground.left && x <= ground.right && y >= ground.bottom && y <= ground.top;
   for (const edge of drawing.edges) {
     for (const mark of edge.marks) {
-      if (within(mark.at))
-        labels.push({ lines: markLines(mark), upright: false, anchor: mark.at, reach: 5, toward: inwards(edge) });
+      if (holds(ground, mark.at))
+        labels.push({ lines: markLines(mark), upright: false, anchor: mark.at, reach: 5, toward: INWARDS[edge.place] });
     }
   }
   for (const hole of drawing.holes) {
-    if (within(hole.centre)) {
+    if (holds(ground, hole.centre)) {
       labels.push({
         lines: holeLines(hole),
         upright: false,
@@ -113,7 +112,7 @@ function labelsOn(drawing: PanelDrawing, ground: Rectangle): TileLabel[] {
         upright,
         anchor: middle,
         reach: 3,
-        toward: inwards(edge),
+        toward: INWARDS[edge.place],
       });
   }
   for (const [control, upright] of [
@@ -125,11 +124,6 @@ function labelsOn(drawing: PanelDrawing, ground: Rectangle): TileLabel[] {
       labels.push({ lines: [control.label], upright, anchor: middle, reach: 1.5, toward: upright ? [1, 0] : [0, 1] });
   }
   return labels;
-}
-
-function inwards({ place }: EdgeDrawing): Point {
-  const towards: Record<EdgeDrawing['place'], Point> = { left: [1, 0], right: [-1, 0], bottom: [0, 1], top: [0, -1] };
-  return towards[place];
 }
 
 /** The middle of what a tile shows of a path. */

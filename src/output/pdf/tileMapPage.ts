@@ -1,23 +1,23 @@
 import type { Point } from '../../core';
-import { corners, type MeasureText, placeShapes, wrapText } from '../drawing';
+import { corners, type MeasureText, placeShapes, type Rectangle, wrapText } from '../drawing';
+import { counted } from '../words';
 import { drawCheckBars } from './checkBars';
 import { drawShapes } from './drawShapes';
 import { drawTitle } from './flow';
 import type { FullSize } from './fullSize';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
-import { OVERLAP, type TilePlan } from './tilePlan';
+import { OVERLAP, printedCount, type TilePlan } from './tilePlan';
 
 /** How a panel's full-size pages lie together, with the number of the page that carries each. */
 export function tileMapPage(pack: Pack, full: FullSize, plan: TilePlan): Leaf {
   const leaf = pack.addLeaf();
   const { pen, content } = leaf;
-  const printed = plan.tiles.filter(({ printed: shown }) => shown).length;
   let y = drawTitle(
     pack,
     leaf,
     `${full.title}: full-size template`,
-    `${full.statement}. ${printed} pages of ${plan.paper.label}, ${plan.columns} across and ${plan.rows} down.`,
+    `${full.statement}. ${counted(printedCount(plan), 'page')} of ${plan.paper.label}, ${plan.columns} across and ${plan.rows} down.`,
   );
   const size = 9 * POINT;
   const steps = [
@@ -49,7 +49,7 @@ function drawMap(
   measure: MeasureText,
   full: FullSize,
   { tiles, columns, rows }: TilePlan,
-  room: { left: number; right: number; bottom: number; top: number },
+  room: Rectangle,
 ): void {
   const [first, last] = [tiles[0]!.ground, tiles.at(-1)!.ground];
   const scale = Math.min(

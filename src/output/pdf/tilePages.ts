@@ -1,6 +1,6 @@
 import { concatTransformationMatrix, drawObject, type PDFRef, popGraphicsState, pushGraphicsState } from 'pdf-lib';
 import type { Point } from '../../core';
-import { placeShapes, type Rectangle } from '../drawing';
+import { corners, placeShapes, type Rectangle } from '../drawing';
 import { drawCheckBars } from './checkBars';
 import { drawShapes } from './drawShapes';
 import type { FullSize } from './fullSize';
@@ -27,22 +27,14 @@ function tilePage(pack: Pack, full: FullSize, plan: TilePlan, tile: Tile, stamp:
   };
   const shift: Point = [frame.left - tile.ground.left, frame.bottom - tile.ground.bottom];
   const name = page.node.newXObject('Template', stamp);
-  pen.clipped(
-    [
-      [frame.left, frame.bottom],
-      [frame.right, frame.bottom],
-      [frame.right, frame.top],
-      [frame.left, frame.top],
-    ],
-    () => {
-      pen.push(
-        pushGraphicsState(),
-        concatTransformationMatrix(1, 0, 0, 1, shift[0], shift[1]),
-        drawObject(name),
-        popGraphicsState(),
-      );
-    },
-  );
+  pen.clipped(corners(frame), () => {
+    pen.push(
+      pushGraphicsState(),
+      concatTransformationMatrix(1, 0, 0, 1, shift[0], shift[1]),
+      drawObject(name),
+      popGraphicsState(),
+    );
+  });
   drawShapes(pen, placeShapes(full.labels(tile.ground, pack.measure), 1, shift));
   drawJoins(pen, tile, plan, frame);
   drawStrip(pack, leaf, full, tile);

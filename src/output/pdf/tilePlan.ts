@@ -1,5 +1,5 @@
 import type { Point } from '../../core';
-import { clipStroke, corners, type Rectangle } from '../drawing';
+import { around, clipStroke, corners, grown, type Rectangle } from '../drawing';
 import { MARGIN } from './pack';
 import type { Paper } from './paper';
 
@@ -60,8 +60,8 @@ export function tilePlan(drawing: Tiled, paper: Paper): TilePlan {
 
 /** Length off a roll on which a template's whole height fits, mm. */
 function lengthOnRoll({ outline }: Tiled): number {
-  const ys = outline.map(([, y]) => y);
-  return Math.ceil(Math.max(...ys) - Math.min(...ys) + 2 * BORDER + 2 * MARGIN + STRIP);
+  const { bottom, top } = around(outline);
+  return Math.ceil(top - bottom + 2 * BORDER + 2 * MARGIN + STRIP);
 }
 
 /** Holes that lie whole on no tile. */
@@ -78,14 +78,7 @@ export const printedCount = ({ tiles }: TilePlan): number => tiles.filter(({ pri
 
 function plansOn(drawing: Tiled, paper: Paper): TilePlan[] {
   const { width, height } = tileSize(paper);
-  const xs = drawing.outline.map(([x]) => x);
-  const ys = drawing.outline.map(([, y]) => y);
-  const area = {
-    left: Math.min(...xs) - BORDER,
-    right: Math.max(...xs) + BORDER,
-    bottom: Math.min(...ys) - BORDER,
-    top: Math.max(...ys) + BORDER,
-  };
+  const area = grown(around(drawing.outline), BORDER);
   const columns = count(area.right - area.left, width);
   const rows = count(area.top - area.bottom, height);
   const spare = {

@@ -1,4 +1,5 @@
 import type { Job, Result } from '../../core';
+import { capital } from '../drawing';
 import { verdictWords } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
@@ -56,7 +57,7 @@ function wallTables(flow: Flow, { walls, corners, rim }: Result, job: Job): void
     (['back', 'left', 'right'] as const).map((name) => {
       const wall = walls[name];
       return [
-        `${name[0]!.toUpperCase()}${name.slice(1)}`,
+        capital(name),
         leanWords(wall, job),
         hollowWords(wall.bow, wall.bowSd, job),
         hollowWords(wall.bowAcross, wall.bowAcrossSd, job),

@@ -1,5 +1,6 @@
 import type { Job, Result, SequenceStep } from '../../core';
-import { capital, durationWords, whenWords } from '../words';
+import { capital } from '../drawing';
+import { durationWords, whenWords } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';

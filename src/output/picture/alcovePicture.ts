@@ -1,5 +1,5 @@
-import { foldedOutline, type Job, type Panel, type Result } from '../../core';
-import { type Surfaces, surfacesOf, type Vec3 } from './surfaces';
+import { foldedOutline, type Job, type Panel, type Result, type Vec3 } from '../../core';
+import { onWall, type Surfaces, surfacesOf } from './surfaces';
 
 /** A filled area of the picture, in its own unit, y down. */
 export interface Face {
@@ -98,12 +98,8 @@ export function alcovePicture(job: Job, result: Result): Picture {
   return { width: WIDTH, height: HEIGHT, faces };
 }
 
-function panelFace(surfaces: Surfaces, { name, outline }: Panel, off: number): Vec3[] {
-  return thinned(outline).map(([u, v]): Vec3 => {
-    if (name === 'back') return [u, v, surfaces.back(u, v) + off];
-    return [surfaces.side(name, v, u) + (name === 'left' ? off : -off), v, u];
-  });
-}
+const panelFace = (surfaces: Surfaces, { name, outline }: Panel, off: number): Vec3[] =>
+  thinned(outline).map((point) => onWall(surfaces, name, point, off));
 
 /** Enough of an outline for a picture: the corners always, and every eighth point between. */
 function thinned<T extends readonly [number, number]>(outline: readonly T[]): T[] {

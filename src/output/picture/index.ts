@@ -1,2 +1,2 @@
 export { alcovePicture, type Face, type Picture } from './alcovePicture';
-export { type Surfaces, surfacesOf } from './surfaces';
+export { onWall, surfacesOf } from './surfaces';

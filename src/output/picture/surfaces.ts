@@ -1,6 +1,4 @@
-import type { Result, Side } from '../../core';
-
-export type Vec3 = readonly [x: number, y: number, z: number];
+import type { Point, Result, Side, Vec3, WallName } from '../../core';
 
 /** The measured surfaces, as coarse as a first picture needs: bilinear between the corners of what was sampled. */
 export interface Surfaces {
@@ -20,6 +18,10 @@ const bilinear = (rows: readonly number[], columns: readonly number[], values: r
     return between(between(first[0]!, first.at(-1)!, t), between(last[0]!, last.at(-1)!, t), s);
   };
 };
+
+/** The point `off` mm into the room from a wall's face at wall coordinates (u, v). */
+export const onWall = ({ back, side }: Surfaces, wall: WallName, [u, v]: Point, off: number): Vec3 =>
+  wall === 'back' ? [u, v, back(u, v) + off] : [side(wall, v, u) + (wall === 'left' ? off : -off), v, u];
 
 export function surfacesOf({ walls, rim }: Pick<Result, 'walls' | 'rim'>): Surfaces {
   const of = ({ height, at, value }: Result['walls']['back']['sampled']) => bilinear(height, at, value);

@@ -1,11 +1,12 @@
 import { moneyText, type PriceLine, type PriceUnit } from '../../core';
+import { counted } from '../words';
 
 const unitWords: Record<PriceUnit, (quantity: number) => string> = {
-  sheet: (n) => `${n} sheet${n === 1 ? '' : 's'}`,
+  sheet: (n) => counted(n, 'sheet'),
   foot: (n) => `${n.toFixed(2)} ft`,
   metre: (n) => `${n.toFixed(2)} m`,
   piece: (n) => `${n}`,
-  pack: (n) => `${n} pack${n === 1 ? '' : 's'}`,
+  pack: (n) => counted(n, 'pack'),
   minute: (n) => (n < 60 ? `${n} min` : `${Math.floor(n / 60)} h ${String(n % 60).padStart(2, '0')} min`),
   sum: () => '',
 };

@@ -1,5 +1,5 @@
 import { type Job, lookWords, nameOfFinish, type Price, type Result, ROUNDING_WORDS } from '../../core';
-import { colourWords } from '../words';
+import { colourWords, counted } from '../words';
 
 const DAY = 86_400_000;
 
@@ -27,7 +27,7 @@ export function quoteWords(job: Job, result: Result, price: Price, today: string
   const { trim, legs, shelves } = result.pieces;
   const base = job.rim.kind === 'tub' ? 'tub' : 'shower base';
   const name = nameOfFinish(finish);
-  const count = (n: number, one: string, many: string) => (n === 0 ? [] : [`${n} ${n === 1 ? one : many}`]);
+  const count = (n: number, one: string, many: string) => (n === 0 ? [] : [counted(n, one, many)]);
   return {
     date: dateText(date),
     validUntil: dateText(new Date(date.getTime() + quote.validity * DAY)),

@@ -1,4 +1,4 @@
-import { type Layer, layers, type Rectangle, type Shape, shapeBounds } from '../drawing';
+import { grown, type Layer, layers, type Shape, shapeBounds } from '../drawing';
 import { escapeXml } from './escapeXml';
 
 /**
@@ -37,13 +37,7 @@ export interface SvgOptions {
 
 /** Shapes as an SVG document: one user unit is 1 mm, `width` and `height` in mm, one group per layer. */
 export function svgText(shapes: Shape[], { title, description, margin = 10 }: SvgOptions): string {
-  const box = shapeBounds(shapes);
-  const view: Rectangle = {
-    left: box.left - margin,
-    right: box.right + margin,
-    bottom: box.bottom - margin,
-    top: box.top + margin,
-  };
+  const view = grown(shapeBounds(shapes), margin);
   const [width, height] = [number(view.right - view.left), number(view.top - view.bottom)];
   const groups = layers
     .map((layer) =>

@@ -1,4 +1,5 @@
 import { type BedReport, formatLength, formatPlusMinus, type Job, type Patch, type WallName, Z_95 } from '../../core';
+import { counted } from './counted';
 
 /** Something to know of how a sheet sits, and what it is. */
 export interface BedLine {
@@ -80,7 +81,7 @@ export function bedLines(name: WallName, report: BedReport, job: Job): BedLine[]
           {
             label: 'Worked out',
             bad: !convergence.converged,
-            words: `on ${convergence.columns} × ${convergence.rows} cells in ${convergence.steps} steps${convergence.converged ? '' : ', not to the end'}; ${percent(convergence.imbalance)} of the load out of balance, energy ${percent(convergence.energyChange)} off the grid half as fine`,
+            words: `on ${convergence.columns} × ${convergence.rows} cells in ${counted(convergence.steps, 'step')}${convergence.converged ? '' : ', not to the end'}; ${percent(convergence.imbalance)} of the load out of balance, energy ${percent(convergence.energyChange)} off the grid half as fine`,
           },
         ]),
   ];
@@ -118,7 +119,8 @@ const extent = ({ map: { at, height } }: BedReport): number => (at.at(-1)! - at[
 
 const percent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`;
 const metres = (mm: number): string => `${Number((mm / 1000).toPrecision(2))} m`;
-const force = (newtons: number, { display }: Job): string =>
+/** A force in newtons as a job shows it. */
+export const force = (newtons: number, { display }: Pick<Job, 'display'>): string =>
   display === 'in' ? `${(newtons / NEWTONS_PER_POUND).toFixed(2)} lbf` : `${newtons.toFixed(1)} N`;
 
 const leanWords = (lean: number, sd: number): string => {

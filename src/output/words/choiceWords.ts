@@ -1,4 +1,5 @@
 import { formatLength, type Hiding, type HidingPair, type Job } from '../../core';
+import { capital } from '../drawing';
 
 /** Less than this of an edge in sight cannot be told from the joint, mm. */
 const NOTICEABLE = 0.4;
@@ -40,14 +41,13 @@ export function hidingWords(
       `Both hide ${taper}: ${wider} laps the panel by ${length(more.lap)} at least, ${narrower} by ${length(less.lap)}.`,
     ];
   });
-  return sentences.map((sentence) => sentence.charAt(0).toUpperCase() + sentence.slice(1));
+  return sentences.map(capital);
 }
 
 /** What one piece of trim hides, in a sentence. */
 export function hidingSentence({ name, taper, lap, shows }: Hiding, { display: unit }: Pick<Job, 'display'>): string {
   const length = (mm: number): string => formatLength(mm, { unit, denominator: 32 });
-  const title = name.charAt(0).toUpperCase() + name.slice(1);
   return shows > NOTICEABLE
-    ? `${title}: too narrow for the ${length(taper)} taper of the panel's edge; ${length(shows)} would show.`
-    : `${title}: hides the ${length(taper)} taper of the panel's edge and still laps it by ${length(lap)}.`;
+    ? `${capital(name)}: too narrow for the ${length(taper)} taper of the panel's edge; ${length(shows)} would show.`
+    : `${capital(name)}: hides the ${length(taper)} taper of the panel's edge and still laps it by ${length(lap)}.`;
 }

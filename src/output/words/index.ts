@@ -1,11 +1,12 @@
 export { type BedLine, bedLines, bedText } from './bedWords';
 export { hidingSentence, hidingWords } from './choiceWords';
 export { colourWords } from './colourWords';
+export { counted } from './counted';
 export { dryFitFault, dryFitWords, misfitText } from './dryFitWords';
 export { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong, movementBasis, movementUse } from './jointWords';
 export { fillerWords, inputAmount } from './materialWords';
-export { capital, pieceTitle } from './pieceWords';
-export { offcutWords, placedWords, sizeWords } from './sheetWords';
+export { pieceTitle } from './pieceWords';
+export { offcutWords, placedWords, sizeWords, usedWords } from './sheetWords';
 export { strainText, type UnfoldingWords, unfoldingWords } from './unfoldingWords';
 export { figureWords, judgementWords, ruleWords, verdictWords } from './verdictWords';
 export { carriedName, degrees, passageNames, passageWords, type WayWords, wayWords } from './wayWords';

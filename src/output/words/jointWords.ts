@@ -1,4 +1,6 @@
 import { CARTRIDGES, formatLength, type Job, type Joint, type MaterialLine, type SequenceStep } from '../../core';
+import { capital } from '../drawing';
+import { counted } from './counted';
 
 /** Width of a joint at its start, middle and end; a closed joint takes a fillet only. */
 export function jointWidthAlong({ widths }: Pick<Joint, 'widths'>, { display }: Pick<Job, 'display'>): string {
@@ -46,5 +48,5 @@ export function cartridgeName(contents: number): string | null {
 /** `Sealant for wet joints: 282 mL, 1 cartridge of 10.1 oz.` */
 export function cartridgeWords({ label, quantity, packs }: MaterialLine): string {
   const name = cartridgeName(packs.size) ?? `${Math.round(packs.size)} mL`;
-  return `${label.charAt(0).toUpperCase()}${label.slice(1)}: ${Math.ceil(quantity)} mL, ${packs.count} cartridge${packs.count === 1 ? '' : 's'} of ${name}.`;
+  return `${capital(label)}: ${Math.ceil(quantity)} mL, ${counted(packs.count, 'cartridge')} of ${name}.`;
 }

@@ -1,5 +1,5 @@
 import type { Job, Result } from '../../core';
-import { panelTitle } from '../drawing';
+import { capital, panelTitle } from '../drawing';
 
 /** Name of a piece by its place in the result: `panels.back` as `Back panel`, `legs.left` as `Left leg`. */
 export function pieceTitle(place: string, job: Job, { pieces }: Pick<Result, 'pieces'>): string {
@@ -9,5 +9,3 @@ export function pieceTitle(place: string, job: Job, { pieces }: Pick<Result, 'pi
   const piece = all.find(({ id }) => id === place || place.endsWith(`.${id}`));
   return capital(piece?.name ?? place);
 }
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -16,6 +16,10 @@ export function placedWords(placed: SheetInUse['placed'][number], job: Job, resu
   return `${pieceTitle(placed.piece, job, result)}${which}: ${sizeWords(placed, job)}${placed.turned ? ', turned a quarter' : ''}`;
 }
 
+/** How much of the bought sheets is used; nothing where none is bought. */
+export const usedWords = ({ used, bought }: Pick<Result['layout'], 'used' | 'bought'>): string =>
+  bought > 0 ? `Used: ${Math.round((100 * used) / bought)} % of what is bought.` : '';
+
 /** The largest offcuts of a sheet. */
 export function offcutWords({ offcuts }: Pick<SheetInUse, 'offcuts'>, job: Pick<Job, 'display'>): string {
   if (offcuts.length === 0) return 'No offcut worth keeping.';

@@ -1,4 +1,5 @@
 import { type Carried, formatLength, formatPlusMinus, type Job, type Passage, type WayIn, Z_95 } from '../../core';
+import { force } from './bedWords';
 
 /** How a panel gets in, for people: weight, one line, and what goes with it. */
 export interface WayWords {
@@ -73,7 +74,7 @@ function bowWords({ bow, way }: WayIn, job: Shown): string[] {
     return [`Bowed so that it passes, its middle would stand out by ${fine(bow.sagitta, job)}: ${strain}.`];
   }
   return [
-    `Edges drawn together by ${fine(bow.shortening, job)}, its middle stands out by ${fine(bow.sagitta, job)}: ${strain}. About ${Math.round(bow.force)} N hold it.`,
+    `Edges drawn together by ${fine(bow.shortening, job)}, its middle stands out by ${fine(bow.sagitta, job)}: ${strain}. About ${force(bow.force, job)} hold it.`,
   ];
 }
 

@@ -1,5 +1,6 @@
 import { hidingOf, type Job, leanOver, type Result, type WallName } from '../../core';
 import { hidingSentence } from '../../output';
+import { wallTitle } from '../findings';
 import { Card, lengthsIn } from '../parts';
 import styles from './client.module.css';
 
@@ -12,7 +13,7 @@ export function Defects({ job, result }: { job: Job; result: Result }) {
   const sentence = (wall: WallName): string => {
     const { bow, bowSd } = result.walls[wall];
     const lean = leanOver(result.walls[wall], tall);
-    return `${wall[0]!.toUpperCase()}${wall.slice(1)} wall: ${lengths.fine(lean.value)} ${lengths.plusMinus(lean.sd)} out of plumb over the panels' height, ${lean.into ? 'leaning in' : 'leaning out'}; ${lengths.fine(Math.abs(bow))} ${lengths.plusMinus(bowSd)} ${bow >= 0 ? 'hollow' : 'humped'}.`;
+    return `${wallTitle[wall]}: ${lengths.fine(lean.value)} ${lengths.plusMinus(lean.sd)} out of plumb over the panels' height, ${lean.into ? 'leaning in' : 'leaning out'}; ${lengths.fine(Math.abs(bow))} ${lengths.plusMinus(bowSd)} ${bow >= 0 ? 'hollow' : 'humped'}.`;
   };
   return (
     <Card title="What the walls are like, and what hides it">

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { hidingOf, hidingPairs, type Job, lookWords, moneyText, nameOfFinish, priceOf, type Result } from '../../core';
 import { useSession } from '../../job';
-import { hidingSentence, hidingWords } from '../../output';
+import { capital, counted, hidingSentence, hidingWords } from '../../output';
 import { Callout, Card } from '../parts';
 import { ChoiceForm } from './ChoiceForm';
 import styles from './client.module.css';
@@ -96,18 +96,13 @@ const priced = (total: number, currency: string, unpriced: readonly string[]): s
 
 function listOf(job: Job, { pieces }: Result): string {
   const finish = nameOfFinish(job.finish);
-  return [
+  const list = [
     `${lookWords[job.finish.look]} panels${finish === null ? '' : ` (${finish})`}`,
-    `${pieces.trim.length} pieces of trim`,
-    pieces.shelves.length === 0
-      ? 'no shelf'
-      : `${pieces.shelves.length} ${pieces.shelves.length === 1 ? 'shelf' : 'shelves'}`,
+    pieces.trim.length === 0 ? 'no trim' : counted(pieces.trim.length, 'piece of trim', 'pieces of trim'),
+    pieces.shelves.length === 0 ? 'no shelf' : counted(pieces.shelves.length, 'shelf', 'shelves'),
     ...(pieces.legs.length === 0
       ? []
-      : [
-          `${pieces.legs.length} piece${pieces.legs.length === 1 ? '' : 's'} beside the ${job.rim.kind === 'tub' ? 'tub' : 'shower base'}`,
-        ]),
-  ]
-    .join(', ')
-    .replace(/^./, (letter) => letter.toUpperCase());
+      : [`${counted(pieces.legs.length, 'piece')} beside the ${job.rim.kind === 'tub' ? 'tub' : 'shower base'}`]),
+  ];
+  return capital(list.join(', '));
 }

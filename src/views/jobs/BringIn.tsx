@@ -1,8 +1,9 @@
 import { Dialog } from 'radix-ui';
 import { useRef, useState } from 'react';
 import { type Done, type JobsRead, loadJobsFile, useSession } from '../../job';
+import { counted } from '../../output';
 import styles from './jobs.module.css';
-import { contentsOf, counted } from './words';
+import { contentsOf } from './words';
 
 const faultsShown = 20;
 

@@ -1,8 +1,9 @@
 import { AlertDialog } from 'radix-ui';
 import { deletedFor, type JobSummary } from '../../job';
+import { counted } from '../../output';
 import { Card } from '../parts';
 import styles from './jobs.module.css';
-import { contentsOf, counted, daysLeft } from './words';
+import { contentsOf, daysLeft } from './words';
 
 interface DeletedProps {
   jobs: readonly JobSummary[];

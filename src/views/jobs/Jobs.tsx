@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { type Done, download, found, type JobSummary, loadJobsFile, useDraft, useSession } from '../../job';
+import { counted } from '../../output';
 import { Callout, Card, type Weight } from '../parts';
 import { goTo } from '../place';
 import { BringIn } from './BringIn';
@@ -8,7 +9,6 @@ import { JobRow } from './JobRow';
 import styles from './jobs.module.css';
 import { NewJob } from './NewJob';
 import { useJobs } from './useJobs';
-import { counted } from './words';
 
 interface Said {
   weight: Weight;

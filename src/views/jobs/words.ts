@@ -1,10 +1,9 @@
 import type { JobSummary } from '../../job';
+import { counted } from '../../output';
 
 const time = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 
 export const moment = (ms: number): string => time.format(ms);
-
-export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
 /** What is in a job, for one line. */
 export function contentsOf({ readings, unfinished, photos }: Pick<JobSummary, 'readings' | 'unfinished' | 'photos'>) {

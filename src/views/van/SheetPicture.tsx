@@ -1,4 +1,5 @@
 import type { SheetInUse } from '../../core';
+import { counted } from '../../output';
 import { numberPlaces } from './number-place';
 import styles from './van.module.css';
 
@@ -17,7 +18,7 @@ export function SheetPicture({ sheet, title }: { sheet: SheetInUse; title: strin
       className={styles.picture}
       viewBox={`${-beside} ${-edge} ${sheet.width + 2 * beside} ${sheet.height + 2 * edge}`}
       role="img"
-      aria-label={`${title}: ${sheet.placed.length} pieces, numbered as in the list, and ${sheet.offcuts.length} offcuts`}
+      aria-label={`${title}: ${counted(sheet.placed.length, 'piece')}, numbered as in the list, and ${counted(sheet.offcuts.length, 'offcut')}`}
     >
       <rect className={styles.whole} width={sheet.width} height={sheet.height} />
       {sheet.offcuts.map(({ x, y, width, height }) => (

@@ -1,17 +1,17 @@
 import type { Job, Result } from '../../core';
-import { offcutWords, pieceTitle, placedWords, sizeWords } from '../../output';
+import { offcutWords, pieceTitle, placedWords, sizeWords, usedWords } from '../../output';
 import { Card } from '../parts';
 import { SheetPicture } from './SheetPicture';
 import styles from './van.module.css';
 
 /** What is cut from which sheet, and the offcuts worth keeping. */
 export function Sheets({ job, result }: { job: Job; result: Result }) {
-  const { sheets, unplaced, bought, used } = result.layout;
+  const { sheets, unplaced } = result.layout;
   return (
     <Card title="Sheets">
       <p className={styles.about}>
-        Seen from the face. Sizes are those to cut out roughly; each piece is then cut to its own template. Used:{' '}
-        {Math.round((100 * used) / bought)} % of what is bought.
+        Seen from the face. Sizes are those to cut out roughly; each piece is then cut to its own template.{' '}
+        {usedWords(result.layout)}
       </p>
       {unplaced.length > 0 && (
         <p>

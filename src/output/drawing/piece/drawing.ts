@@ -1,6 +1,6 @@
 import type { Piece, PieceKind, Point } from '../../../core';
 import type { Measure, Place, View } from '../drawing';
-import type { Rectangle } from '../shape';
+import type { Rectangle } from '../rectangle';
 
 export interface PieceMarkDrawing {
   /** counts through the whole piece */

@@ -1,7 +1,9 @@
 import { edgeStretch, type Job, type Piece, type PieceEdge, type Point, type ShelfPiece } from '../../../core';
+import { capital } from '../capital';
 import type { Place, View } from '../drawing';
+import { leaveExtra } from '../leaveExtra';
 import { type Lengths, lengthsOf, SCRIBE_BEYOND } from '../lengths';
-import type { Rectangle } from '../shape';
+import { around, type Rectangle } from '../rectangle';
 import { bracketFeatures } from './bracketFeatures';
 import type { PieceDrawing, PieceEdgeDrawing, PieceFeature, PieceMarkDrawing } from './drawing';
 import { pieceNotes } from './pieceNotes';
@@ -16,7 +18,7 @@ export function pieceDrawing(piece: Piece | ShelfPiece, job: Job, view: View = '
   const sign = view === 'face' ? 1 : -1;
   const turn = ([x, y]: Point): Point => [x === 0 ? 0 : sign * x, y];
   const outline = piece.outline.map(turn);
-  const bounds = boundsOf([piece.outline, ...piece.bodies.flatMap(({ back, face }) => [back, face])].flat().map(turn));
+  const bounds = around([piece.outline, ...piece.bodies.flatMap(({ back, face }) => [back, face])].flat().map(turn));
   const setting = { piece, lengths, sign, turn, bounds } as const;
   const edges: PieceEdgeDrawing[] = [];
   let number = 1;
@@ -93,21 +95,13 @@ function edgeOf(edge: PieceEdge, firstNumber: number, { piece, lengths, turn, bo
     angles: end ? angleLines(end, piece.axis) : [],
     path,
     marks,
-    leave: leaveWords(marks, lengths),
+    leave: leaveExtra(marks, lengths)?.words ?? null,
   };
-}
-
-function leaveWords(marks: readonly PieceMarkDrawing[], { roundedUp }: Lengths): string | null {
-  const wide = marks.filter(({ scribe }) => scribe);
-  if (wide.length === 0) return null;
-  const extra = roundedUp(Math.max(...wide.map(({ plusMinus }) => plusMinus.mm))).text;
-  const where = wide.length === marks.length ? '' : ` at ${wide.map((mark) => mark.number).join(', ')}`;
-  return `leave ${extra} extra${where} and scribe on dry fit`;
 }
 
 /** The side of the piece that an edge lies on: where its middle is farthest out for the piece's size. */
 function placeOf(path: readonly Point[], { left, right, bottom, top }: Rectangle): Place {
-  const middle = boundsOf([path[0]!, path.at(-1)!]);
+  const middle = around([path[0]!, path.at(-1)!]);
   const x = (middle.left + middle.right - left - right) / (right - left || 1);
   const y = (middle.bottom + middle.top - bottom - top) / (top - bottom || 1);
   if (Math.abs(x) > Math.abs(y)) return x < 0 ? 'left' : 'right';
@@ -169,11 +163,3 @@ const slants = ({ back, face }: Piece['bodies'][number]): boolean =>
   back.some((point, i) => apart(point, face[i]!) > SAME);
 
 const apart = ([ax, ay]: Point, [bx, by]: Point): number => Math.hypot(ax - bx, ay - by);
-
-function boundsOf(points: readonly Point[]): Rectangle {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
-}
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,4 +1,5 @@
 import { type Job, type Piece, type ShelfPiece, Z_95 } from '../../../core';
+import { capital } from '../capital';
 import type { Lengths } from '../lengths';
 
 /** What a piece's dimensions do not tell, in sentences. */
@@ -32,5 +33,4 @@ function shelfNotes({ angle, slope, height, gaps }: ShelfPiece, job: Job, { fine
   ];
 }
 
-const sentence = (text: string): string =>
-  `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!]$/.test(text) ? '' : '.'}`;
+const sentence = (text: string): string => `${capital(text)}${/[.!]$/.test(text) ? '' : '.'}`;

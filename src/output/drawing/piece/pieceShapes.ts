@@ -2,6 +2,7 @@ import type { Point } from '../../../core';
 import { breakLine } from '../croppedSheet';
 import type { Place } from '../drawing';
 import { LABEL_LINES } from '../labelLines';
+import { markTick } from '../markTick';
 import { noteShapes } from '../noteShapes';
 import { type Label, type Labelled, labelPitch, labelRoom, outsideLabels } from '../outsideLabels';
 import { line, polygon, type Shape } from '../shape';
@@ -52,7 +53,7 @@ export function pieceGeometry(drawing: PieceDrawing, tick: number): Shape[] {
         closed: false,
       }),
     ),
-    ...edges.flatMap(({ marks, place }) => marks.map(({ at }) => markTick(place, at, tick))),
+    ...edges.flatMap(({ marks, place }) => marks.map(({ at }) => markTick(place, at, tick, 0.5))),
   ];
 }
 
@@ -74,15 +75,6 @@ const toldOf = (drawing: PieceDrawing) => ({
   statement: drawing.statement,
   notes: pieceTemplateNotes(drawing),
 });
-
-/** A stroke square to an edge's general direction, longer on the piece's side. */
-function markTick(place: Place, [x, y]: Point, tick: number): Shape {
-  const inward = place === 'left' || place === 'bottom' ? 1 : -1;
-  const [out, into] = [-inward * tick * 0.5, inward * tick * 0.5];
-  return place === 'left' || place === 'right'
-    ? line('mark', [x + out, y], [x + into, y])
-    : line('mark', [x, y + out], [x, y + into]);
-}
 
 /** Labels on the sides nearest to what they tell of; the room round the piece grows to hold its columns. */
 function pieceLabels({ edges, notches, tapes, brackets, bounds }: PieceDrawing, size: number): Labelled {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { offcutWords, placedWords } from '../../../../src/output';
+import { offcutWords, placedWords, usedWords } from '../../../../src/output';
 import { jobWith } from '../../../simulate';
 
 it('names a piece on its sheet with its part, size and turn', () => {
@@ -19,4 +19,9 @@ it('lists at most the six largest offcuts, and says where there are none', () =>
   expect(offcutWords({ offcuts: [] }, { display: 'mm' })).toBe('No offcut worth keeping.');
   const words = offcutWords({ offcuts: Array.from({ length: 8 }, () => offcut) }, { display: 'mm' });
   expect(words.match(/×/g)).toHaveLength(6);
+});
+
+it('tells how much of the bought sheets is used, and nothing where none holds a piece', () => {
+  expect(usedWords({ used: 3, bought: 4 })).toBe('Used: 75 % of what is bought.');
+  expect(usedWords({ used: 0, bought: 0 })).toBe('');
 });

@@ -26,6 +26,12 @@ describe('wayWords', () => {
       expect.stringMatching(/^2(\.0)? mm ±0\.6 mm free on each side, tightest 300.* below the level line, 500.* out/),
     ]);
   });
+  it('tells what holds a bowed sheet in the unit of the job', () => {
+    const bow = { sagitta: 20, shortening: 1, strain: 0.2, limit: 0.3, force: 44.48 };
+    const bowed: WayIn = { ...straight, way: 'bowed', bow };
+    expect(wayWords(bowed, job).more.join(' ')).toContain('About 44.5 N hold it.');
+    expect(wayWords(bowed, { display: 'in' }).more.join(' ')).toContain('About 10.00 lbf hold it.');
+  });
   it('warns where the ± is wider than what is free', () => {
     const { weight, more } = wayWords({ ...straight, sd: 1.5, doubtful: true }, job);
     expect(weight).toBe('warn');
@@ -48,7 +54,7 @@ describe('wayWords', () => {
   it('tells of a bow, within its limit and beyond', () => {
     const bow = { shortening: 6, sagitta: 58, strain: 0.08, limit: 0.3, force: 74.2 };
     expect(wayWords({ ...straight, way: 'bowed', bow }, job).more.join(' ')).toMatch(
-      /together by 6.* mm.*stands out by 58.* mm: 0\.08 % strain.*limit is 0\.30 %.*74 N/,
+      /together by 6.* mm.*stands out by 58.* mm: 0\.08 % strain.*limit is 0\.30 %.*74\.2 N/,
     );
     const blocked = wayWords({ ...straight, way: 'blocked', clearance: -4, bow: { ...bow, strain: 0.5 } }, job);
     expect(blocked.weight).toBe('bad');
