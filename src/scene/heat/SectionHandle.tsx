@@ -13,6 +13,9 @@ interface SectionHandleProps {
   onMove: (share: number) => void;
 }
 
+const UP_AND_DOWN = 'M10 2.5v15M6.5 6 10 2.5 13.5 6M6.5 14l3.5 3.5 3.5-3.5';
+const SIDEWAYS = 'M2.5 10h15M6 6.5 2.5 10 6 13.5M14 6.5l3.5 3.5-3.5 3.5';
+
 const STEP = 0.01;
 const LEAP = 0.1;
 
@@ -49,7 +52,9 @@ export function SectionHandle({ section, label, valueText, element, track, onMov
       onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}
       onPointerMove={drag}
     >
-      <span aria-hidden="true">{cut === 'level' ? '↕' : '↔'}</span>
+      <svg width="22" height="22" viewBox="0 0 20 20" aria-hidden="true" focusable="false">
+        <path d={cut === 'level' ? UP_AND_DOWN : SIDEWAYS} fill="none" stroke="currentColor" strokeWidth="2.2" />
+      </svg>
     </div>
   );
 }

@@ -12,7 +12,7 @@ export function Holes({ drawing }: { drawing: PanelDrawing }) {
           <tr>
             <th scope="col">Hole</th>
             <th scope="col">Across</th>
-            <th scope="col">Centre from the plumb datum</th>
+            <th scope="col">Centre from the plumb line</th>
             <th scope="col">Centre from the level line</th>
             <th scope="col">Taken from</th>
             <th scope="col">Cut with</th>
@@ -28,7 +28,7 @@ export function Holes({ drawing }: { drawing: PanelDrawing }) {
               <td data-head="Across" className={styles.whole}>
                 Ø {hole.diameter.text}
               </td>
-              <td data-head="From the plumb datum">
+              <td data-head="From the plumb line">
                 <strong>
                   {hole.fromDatum.text} {hole.side.across}
                 </strong>{' '}

@@ -19,16 +19,19 @@ export function Send({ job }: { job: Job; result: Result }) {
   const [made, setMade] = useState<Made | null>(null);
   useEffect(() => {
     let gone = false;
-    void loadSharing().then(({ writeLink, qrCode, qrSvg }) => {
-      if (gone) return;
-      const address = linkTo(writeLink(job, options));
-      const code = qrCode(address);
-      setMade({ address, code, svg: code.ok ? qrSvg(code) : '' });
-    });
+    loadSharing().then(
+      ({ writeLink, qrCode, qrSvg }) => {
+        if (gone) return;
+        const address = linkTo(writeLink(job, options));
+        const code = qrCode(address);
+        setMade({ address, code, svg: code.ok ? qrSvg(code) : '' });
+      },
+      () => gone || tell('What makes links could not be loaded. Load this page again.'),
+    );
     return () => {
       gone = true;
     };
-  }, [job, options]);
+  }, [job, options, tell]);
   const copy = async () => {
     if (!made) return;
     try {

@@ -16,9 +16,10 @@ export function Shared({ link }: { link: string }) {
   useEffect(() => {
     let gone = false;
     setRead(null);
-    void loadSharing().then(({ readLink }) => {
-      if (!gone) setRead(readLink(link));
-    });
+    loadSharing().then(
+      ({ readLink }) => gone || setRead(readLink(link)),
+      () => gone || setRead({ ok: false, message: 'What reads links could not be loaded. Load this page again.' }),
+    );
     return () => {
       gone = true;
     };

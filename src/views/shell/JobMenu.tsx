@@ -23,10 +23,15 @@ export function JobMenu() {
     if (!understood.ok) return session.tell('This job is not complete enough for a file yet.');
     download(jobFileName(draft.job), jobText(understood.job), 'application/json');
     const left = understood.setAside.length;
+    const photos = draft.job.readings.reduce((sum, reading) => sum + (reading.photos?.length ?? 0), 0);
+    const lacking = [
+      ...(left === 0 ? [] : [`${left === 1 ? 'the one entry that is' : `the ${left} entries that are`} not finished`]),
+      ...(photos === 0 ? [] : [photos === 1 ? 'its photo' : `its ${photos} photos`]),
+    ];
     return session.tell(
-      left === 0
+      lacking.length === 0
         ? `Saved ${jobFileName(draft.job)}.`
-        : `Saved ${jobFileName(draft.job)} without ${left === 1 ? 'the one entry that is' : `the ${left} entries that are`} not finished. What you typed stays here.`,
+        : `Saved ${jobFileName(draft.job)} without ${lacking.join(' and without ')}. They stay here; a file saved under All jobs holds them too.`,
     );
   };
   const open = async (file: File | undefined) => {

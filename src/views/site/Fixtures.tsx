@@ -1,7 +1,7 @@
 import { DropdownMenu } from 'radix-ui';
 import type { Fixture, WallName } from '../../core';
 import { type DraftFixture, useDraft, useSession } from '../../job';
-import { Card, ChoiceField, NumberField, SidedField } from '../parts';
+import { Card, ChoiceField, NumberField, Plus, SidedField } from '../parts';
 import lists from './lists.module.css';
 import { RowHead } from './RowHead';
 import { WaitingLine } from './readings';
@@ -34,7 +34,7 @@ export function Fixtures() {
       aside={
         <DropdownMenu.Root modal={false}>
           <DropdownMenu.Trigger className={lists.add}>
-            <span aria-hidden="true">+</span> Add a fixture
+            <Plus /> Add a fixture
           </DropdownMenu.Trigger>
           <DropdownMenu.Portal>
             <DropdownMenu.Content className={lists.kinds} align="end" sideOffset={6} collisionPadding={8}>

@@ -1,6 +1,6 @@
 import type { WallName } from '../../core';
 import { type DraftStud, newStud, useDraft, useSession } from '../../job';
-import { Card, ChoiceField, NumberField, SidedField } from '../parts';
+import { Card, ChoiceField, NumberField, Plus, SidedField } from '../parts';
 import lists from './lists.module.css';
 import { RowHead } from './RowHead';
 import { WaitingLine } from './readings';
@@ -23,7 +23,7 @@ export function Studs() {
       title="Studs and blocking"
       aside={
         <button type="button" className={lists.add} onClick={add}>
-          <span aria-hidden="true">+</span> Add a stud
+          <Plus /> Add a stud
         </button>
       }
     >

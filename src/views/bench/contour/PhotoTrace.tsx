@@ -26,7 +26,9 @@ export function PhotoTrace() {
   const open = async (file: File | undefined) => {
     if (!file) return;
     try {
-      const { width, height } = await createImageBitmap(file);
+      const bitmap = await createImageBitmap(file);
+      const { width, height } = bitmap;
+      bitmap.close();
       setPicture({ address: URL.createObjectURL(file), width, height });
       setTaps([]);
       setTold(null);

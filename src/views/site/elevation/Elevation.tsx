@@ -1,6 +1,6 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { WallName } from '../../../core';
-import { Attention, Card, ChevronRight, Cross, Segments, Switch, useLengths } from '../../parts';
+import { Attention, Card, ChevronRight, Cross, Minus, Plus, Segments, Switch, useLengths } from '../../parts';
 import { kindWords } from '../readings';
 import { type PlaceState, type SurveyPlace, useEntryState, useSurvey, whereWords } from '../survey';
 import { Bow } from './Bow';
@@ -58,20 +58,20 @@ export function Elevation({ picked, onPick }: ElevationProps) {
   );
   useTraced(marks.find(({ place }) => place.key === (activeKey ?? roving.focused))?.drawn ?? null);
 
-  const showWall = (wall: WallName) => {
-    if (!frame || !paper) return;
-    const middle = wall === 'back' ? 0 : frame.front[wall](0) / 2;
-    scroller.current?.scrollTo({ left: paper.at(frame.point(wall, middle, 0))[0] - width / 2 });
-    onPick(wall);
-  };
+  const scrollTo = useCallback(
+    (wall: WallName) => {
+      if (!frame || !paper) return;
+      const middle = wall === 'back' ? 0 : frame.front[wall](0) / 2;
+      scroller.current?.scrollTo({ left: paper.at(frame.point(wall, middle, 0))[0] - width / 2 });
+    },
+    [frame, paper, width],
+  );
   const pickedBefore = useRef(picked);
   useEffect(() => {
     if (!frame || !paper || picked === pickedBefore.current) return;
     pickedBefore.current = picked;
-    if (!picked) return;
-    const middle = picked === 'back' ? 0 : frame.front[picked](0) / 2;
-    scroller.current?.scrollTo({ left: paper.at(frame.point(picked, middle, 0))[0] - width / 2 });
-  }, [picked, frame, paper, width]);
+    if (picked) scrollTo(picked);
+  }, [picked, frame, paper, scrollTo]);
   const centred = useRef(false);
   useEffect(() => {
     if (!paper || width === 0 || centred.current || !scroller.current) return;
@@ -79,6 +79,10 @@ export function Elevation({ picked, onPick }: ElevationProps) {
     scroller.current.scrollTo({ left: paper.at([0, 0])[0] - width / 2 });
   }, [paper, width]);
 
+  const showWall = (wall: WallName) => {
+    scrollTo(wall);
+    onPick(wall);
+  };
   const scrolls = paper !== null && paper.width > width + 1;
   return (
     <Card title="On the walls" aside={<Progress />}>
@@ -136,7 +140,7 @@ export function Elevation({ picked, onPick }: ElevationProps) {
                         {sign === 're-measure' && <Cross />}
                         {sign === 'unfinished' && <Attention />}
                         {words.bow !== 0 && <Bow hollow={words.bow > 0} />}
-                        <span className={styles.tagText}>{words.short || (isBest ? <ChevronRight /> : '+')}</span>
+                        <span className={styles.tagText}>{words.short || (isBest ? <ChevronRight /> : <Plus />)}</span>
                       </span>
                     </button>
                   );
@@ -152,7 +156,7 @@ export function Elevation({ picked, onPick }: ElevationProps) {
         {scrolls && <Segments label="Show a wall" value={picked} choices={walls} onChoose={showWall} />}
         <div className={styles.zoom}>
           <button type="button" aria-label="Smaller" disabled={zoom === 0} onClick={() => setZoom(zoom - 1)}>
-            <span aria-hidden="true">−</span>
+            <Minus />
           </button>
           <button
             type="button"
@@ -160,7 +164,7 @@ export function Elevation({ picked, onPick }: ElevationProps) {
             disabled={zoom === zooms.length - 1}
             onClick={() => setZoom(zoom + 1)}
           >
-            <span aria-hidden="true">+</span>
+            <Plus />
           </button>
         </div>
         {empties.length > INVITED && <Switch label={`All ${empties.length} empty places`} on={all} onChange={setAll} />}

@@ -1,4 +1,5 @@
 import type { Job, Result, Side, WallName } from '../../../core';
+import { wallTitle } from '../../findings';
 import styles from './elevation.module.css';
 import { type Frame, type Point, rimLine, wallOutline } from './frame';
 import type { Paper } from './paper';
@@ -11,7 +12,6 @@ interface GroundProps {
   picked: WallName | null;
 }
 
-const names: Record<WallName, string> = { left: 'Left wall', back: 'Back wall', right: 'Right wall' };
 const walls: readonly WallName[] = ['left', 'back', 'right'];
 const sides: readonly Side[] = ['left', 'right'];
 
@@ -52,7 +52,7 @@ export function Ground({ frame, paper, job, result, picked }: GroundProps) {
         const middle = wall === 'back' ? 0 : frame.front[wall](0) / 2;
         return (
           <text key={wall} className={styles.wallName} x={paper.at(frame.point(wall, middle, top))[0]} y={18}>
-            {names[wall]}
+            {wallTitle[wall]}
           </text>
         );
       })}

@@ -169,7 +169,9 @@ function Sheet({ active, input }: SheetProps) {
 function fieldWords({ place, field }: Active, text: (mm: number) => string): string {
   if (place.list === 'readings' && place.where.kind === 'plumb') {
     const height = place.where.gaps?.[field]?.height;
-    return height === undefined ? `gap ${field + 1}` : `gap at ${text(height)} from the level line`;
+    if (height === undefined) return `gap ${field + 1}`;
+    if (Math.abs(height) < 1) return 'gap at the level line';
+    return `gap at ${text(Math.abs(height))} ${height > 0 ? 'above' : 'below'} the level line`;
   }
   return fieldsOf(place)[field]?.label ?? '';
 }

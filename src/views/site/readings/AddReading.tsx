@@ -1,5 +1,6 @@
 import { DropdownMenu } from 'radix-ui';
 import type { ReadingKind } from '../../../core';
+import { Plus } from '../../parts';
 import styles from '../lists.module.css';
 import { kinds, kindWords } from './kinds';
 
@@ -8,7 +9,7 @@ export function AddReading({ onAdd }: { onAdd: (kind: ReadingKind) => void }) {
   return (
     <DropdownMenu.Root modal={false}>
       <DropdownMenu.Trigger className={styles.add}>
-        <span aria-hidden="true">+</span> Add a reading
+        <Plus /> Add a reading
       </DropdownMenu.Trigger>
       <DropdownMenu.Portal>
         <DropdownMenu.Content

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import type { ReadingKind } from '../../../core';
 import { type DraftReading, useSessionState } from '../../../job';
-import { ChevronDown, ChevronRight } from '../../parts';
+import { ChevronDown, ChevronRight, Plus } from '../../parts';
 import styles from '../lists.module.css';
 import { kindWords } from './kinds';
 import { ReadingRow } from './ReadingRow';
@@ -57,7 +57,7 @@ export function KindGroup({ kind, readings, open, onOpen, onAdd }: KindGroupProp
           </button>
         </h3>
         <button type="button" className={styles.another} aria-label={`Add: ${name.toLowerCase()}`} onClick={onAdd}>
-          <span aria-hidden="true">+</span>
+          <Plus />
         </button>
       </div>
       <div id={id} hidden={!open}>

@@ -129,7 +129,7 @@ export function createEntryStore(draftStore: Session['draft']) {
       },
       put: ({ text, fresh }) => {
         const { active } = get();
-        if (!active) return;
+        if (!active || draftStore.getState().locked) return;
         let { place } = active;
         const field = fieldsOf(place)[active.field];
         if (!field) return;

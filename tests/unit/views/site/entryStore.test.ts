@@ -110,3 +110,12 @@ describe('entry along the plan', () => {
     expect(places()[0]).toMatchObject({ times: 2 });
   });
 });
+
+it('leaves everything as it is while another page edits the job', () => {
+  const { draft, entry, job } = open(left);
+  entry().openNext();
+  draft.getState().lock(true);
+  entry().put({ text: '28', fresh: false });
+  expect(entry().active).toMatchObject({ text: '', place: { id: null } });
+  expect(job().readings).toEqual([]);
+});
