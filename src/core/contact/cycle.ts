@@ -1,108 +1,141 @@
-import { CholeskyDecomposition, Matrix } from 'ml-matrix';
-import { smooth } from './smooth';
-import { CENTRE, rowTimes, SIZE, type Stencil, WIDTH } from './stencil';
-import { coarsen, prolong, restrict } from './twoGrid';
+import { type Band, emptyBand, factorBand, substituteBand } from './band';
+import { type Patches, patchesOn, relaxPatches } from './patches';
+import { coarserMarks, coarserStates, GONE, nearby, rowStates, WHOLE } from './rowState';
+import { restAfterSweep, sweepBack, sweepFromZero } from './smooth';
+import { CENTRE, SIZE, type Stencil, WIDTH } from './stencil';
+import { copiesRow, emptyTied, type Rows, type Tied, tiedTimes, truncate } from './truncated';
+import { coarsenRows, prolong, restrict } from './twoGrid';
 
-/** A multigrid V-cycle for A x = b, on a stack of grids each twice as coarse as the one above. */
+/**
+ * A multigrid V-cycle for the free splines of a plate, on a stack of grids each twice as coarse as the one above. Coarse
+ * splines lose what of them is held on the finest grid (truncated basis: Kornhuber, Numer. Math. 69 (1994) 167–184).
+ */
 export interface Cycle {
-  /** Takes up a new matrix: whole rows may have gone (see `withoutRows`). */
-  load(matrix: Stencil): void;
-  /** Improves x. */
+  /** of the finest grid, the free splines' */
+  matrix: Tied;
+  /** Takes up which splines are held, and how strongly the others are tied, N/mm³. */
+  load(held: Uint8Array, tie: number): void;
+  /** What one cycle, from nought, makes of A x = b: symmetric in b. */
   run(b: Float64Array, x: Float64Array): void;
 }
 
 interface Level {
-  matrix: Stencil;
+  plain: Stencil;
+  matrix: Tied;
+  rows: Rows;
+  /** states of the splines' children on the finest grid */
+  children: Uint8Array;
+  patches: Patches | null;
   b: Float64Array;
   x: Float64Array;
   rest: Float64Array;
 }
 
-/** @param sizes numbers of splines along and up, finest first, as `coarserGrid` gives them */
-export function multigridCycle(sizes: readonly { across: number; up: number }[]): Cycle {
-  const levels = sizes.map(({ across, up }, depth): Level => {
-    const field = (): Float64Array => new Float64Array(across * up);
+/**
+ * @param plates the whole plate's matrix on each grid, finest first
+ * @param areas ∫∫ of each spline of the finest, mm²
+ */
+export function multigridCycle(plates: readonly Stencil[], areas: Float64Array): Cycle {
+  const levels = plates.map((plain): Level => {
+    const { across, up } = plain;
+    const size = across * up;
+    const field = (): Float64Array => new Float64Array(size);
     return {
-      // The finest matrix is the one that is loaded.
-      matrix: { across, up, entries: new Float64Array(depth === 0 ? 0 : across * up * SIZE) },
+      plain,
+      matrix: emptyTied(across, up),
+      rows: { states: new Uint8Array(size), stale: new Uint8Array(size) },
+      children: new Uint8Array(size),
+      patches: null,
       b: field(),
       x: field(),
       rest: field(),
     };
   });
-  const coarsest = levels[levels.length - 1] as Level;
-  let solveCoarsest: (b: Float64Array) => Float64Array = (b) => b;
+  const [finest, coarsest] = [levels[0]!, levels[levels.length - 1]!];
+  let direct: Band;
+  let first = true;
 
   function down(depth: number, b: Float64Array, x: Float64Array): void {
-    const level = levels[depth] as Level;
+    const { matrix, rest, patches } = levels[depth]!;
     const next = levels[depth + 1];
     if (!next) {
-      x.set(solveCoarsest(b));
+      x.set(b);
+      substituteBand(direct, x);
       return;
     }
-    const { matrix, rest } = level;
-    smooth(matrix, b, x);
-    residual(matrix, b, x, rest);
+    sweepFromZero(matrix, b, x);
+    if (patches) {
+      relaxPatches(patches, matrix, b, x, false);
+      tiedTimes(matrix, x, rest);
+      for (let k = 0; k < rest.length; k++) rest[k] = b[k]! - rest[k]!;
+    } else restAfterSweep(matrix, x, rest);
     restrict(rest, next.b, matrix.across, matrix.up);
-    next.x.fill(0);
     down(depth + 1, next.b, next.x);
-    prolongFree(next.x, x, matrix);
-    smooth(matrix, b, x);
+    prolongFree(next.x, x, matrix, rest);
+    if (patches) relaxPatches(patches, matrix, b, x, true);
+    sweepBack(matrix, b, x);
   }
 
   return {
-    load(matrix) {
-      (levels[0] as Level).matrix = matrix;
-      for (let depth = 1; depth < levels.length; depth++) {
-        coarsen((levels[depth - 1] as Level).matrix, (levels[depth] as Level).matrix);
+    matrix: finest.matrix,
+    load(held, tie) {
+      const { matrix, plain, rows, children } = finest;
+      const { across, up } = matrix;
+      const changed = held.map((value, k) => (first || value === children[k] ? 1 : 0));
+      first = false;
+      nearby(changed, across, up, rows.stale);
+      rowStates(held, across, up, rows.states);
+      for (let k = 0; k < held.length; k++) {
+        children[k] = held[k] ? GONE : WHOLE;
+        matrix.ties[k] = held[k] ? 0 : tie * areas[k]!;
       }
-      solveCoarsest = directly(coarsest.matrix);
+      truncate(plain, held, rows, matrix.entries);
+      for (let depth = 1; depth < levels.length; depth++) {
+        loadCoarser(levels[depth - 1]!, levels[depth]!, depth < levels.length - 1);
+      }
+      direct = factored(coarsest.matrix);
     },
     run: (b, x) => down(0, b, x),
   };
 }
 
+function loadCoarser(fine: Level, coarse: Level, relaxed: boolean): void {
+  const { across, up } = fine.matrix;
+  const { matrix, plain, rows, children } = coarse;
+  coarserStates(fine.rows.states, across, up, rows.states);
+  coarserMarks(fine.rows.stale, across, up, rows.stale);
+  coarserStates(fine.children, across, up, children);
+  restrict(fine.matrix.ties, matrix.ties, across, up);
+  const wanted = rows.stale.map((stale, k) =>
+    stale && !copiesRow(rows.states[k]!, plain.entries, k * SIZE, matrix.entries) ? 1 : 0,
+  );
+  coarsenRows(fine.matrix, wanted, matrix);
+  coarse.patches = relaxed ? patchesOn(matrix, children) : null;
+}
+
 /** The coarse correction, added where a row is still there. */
-function prolongFree(coarse: Float64Array, x: Float64Array, { across, up, entries }: Stencil): void {
-  const before = x.slice();
-  prolong(coarse, x, across, up);
-  for (let k = 0; k < x.length; k++) if ((entries[k * SIZE + CENTRE] as number) <= 0) x[k] = before[k] as number;
+function prolongFree(coarse: Float64Array, x: Float64Array, { across, up, entries }: Tied, work: Float64Array): void {
+  work.fill(0);
+  prolong(coarse, work, across, up);
+  for (let k = 0; k < x.length; k++) if (entries[k * SIZE + CENTRE]! > 0) x[k] = x[k]! + work[k]!;
 }
 
-function residual({ across, up, entries }: Stencil, b: Float64Array, x: Float64Array, out: Float64Array): void {
-  for (let j = 0; j < up; j++) {
-    for (let i = 0; i < across; i++) {
-      const k = i + j * across;
-      const there = (entries[k * SIZE + CENTRE] as number) > 0;
-      out[k] = there ? (b[k] as number) - rowTimes(entries, x, i, j, across, up) : 0;
-    }
-  }
-}
-
-/** Solves the smallest system by Cholesky's method; a share of the diagonal is added, more and more of it until it goes. */
-function directly(stencil: Stencil, share = 1e-12): (b: Float64Array) => Float64Array {
-  const { across, up, entries } = stencil;
+/** Factor of the smallest system; a share of the diagonal is added, more and more of it until it goes. */
+function factored({ across, up, entries, ties }: Tied, share = 1e-12): Band {
   const size = across * up;
-  const matrix = Matrix.zeros(size, size);
+  const band = Math.min(2 * across + 2, size - 1);
+  const matrix = emptyBand(size, band);
   let largest = 0;
-  for (let k = 0; k < size; k++) largest = Math.max(largest, entries[k * SIZE + CENTRE] as number);
-  for (let j = 0; j < up; j++) {
-    for (let i = 0; i < across; i++) {
-      const row = i + j * across;
-      const diagonal = entries[row * SIZE + CENTRE] as number;
-      for (let q = Math.max(0, 2 - j); q < Math.min(WIDTH, up + 2 - j); q++) {
-        for (let p = Math.max(0, 2 - i); p < Math.min(WIDTH, across + 2 - i); p++) {
-          const column = i + p - 2 + (j + q - 2) * across;
-          if (column > row) continue;
-          const entry = entries[row * SIZE + p + WIDTH * q] as number;
-          matrix.set(row, column, entry);
-          matrix.set(column, row, entry);
-        }
-      }
-      matrix.set(row, row, diagonal + share * largest + (diagonal <= 0 ? largest || 1 : 0));
+  for (let k = 0; k < size; k++) largest = Math.max(largest, entries[k * SIZE + CENTRE]!);
+  for (let k = 0; k < size; k++) {
+    const [i, at] = [k % across, k * (band + 1) + band];
+    for (let e = 0; e < CENTRE; e++) {
+      const [p, q] = [(e % WIDTH) - 2, Math.floor(e / WIDTH) - 2];
+      const column = k + p + q * across;
+      if (i + p >= 0 && i + p < across && column >= 0) matrix.rows[at + column - k] = entries[k * SIZE + e]!;
     }
+    const diagonal = entries[k * SIZE + CENTRE]!;
+    matrix.rows[at] = diagonal + ties[k]! + share * largest + (diagonal <= 0 ? largest || 1 : 0);
   }
-  const factor = new CholeskyDecomposition(matrix);
-  if (!factor.isPositiveDefinite()) return directly(stencil, 100 * share);
-  return (b) => Float64Array.from(factor.solve(Matrix.columnVector(b)).getColumn(0));
+  return factorBand(matrix) || share > 1 ? matrix : factored({ across, up, entries, ties }, 100 * share);
 }

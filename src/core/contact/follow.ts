@@ -1,3 +1,4 @@
+import { emptyBand, factorBand, substituteBand } from './band';
 import type { SplineGrid } from './splineGrid';
 import { plateStencil } from './stencil';
 import type { BendingStiffness } from './stiffness';
@@ -21,7 +22,8 @@ export function followFloor(
   const { entries } = plateStencil(grid, stiffness);
   const band = 2 * across + 2;
   const width = band + 1;
-  const rows = new Float64Array(size * width);
+  const matrix = emptyBand(size, band);
+  const { rows } = matrix;
   const tie = (TIE * entries.reduce((sum, value, e) => (e % 25 === 12 ? sum + value : sum), 0)) / size;
   const neighbours = (k: number, visit: (column: number, entry: number) => void): void => {
     for (let e = 0; e < 25; e++) {
@@ -38,7 +40,7 @@ export function followFloor(
       rows[k * width + band] = (rows[k * width + band] as number) + tie;
     }
   }
-  factor(rows, size, band);
+  factorBand(matrix);
   return (floorMove) => {
     const x = new Float64Array(size);
     for (let k = 0; k < size; k++) {
@@ -49,39 +51,7 @@ export function followFloor(
         });
       }
     }
-    substitute(rows, size, band, x);
+    substituteBand(matrix, x);
     return x;
   };
-}
-
-/** Cholesky factor L of a band matrix in place; row k holds columns k − band … k. Golub and Van Loan, 4.3.5. */
-function factor(rows: Float64Array, size: number, band: number): void {
-  const width = band + 1;
-  for (let i = 0; i < size; i++) {
-    const first = Math.max(0, i - band);
-    for (let j = first; j <= i; j++) {
-      const from = Math.max(first, j - band);
-      let sum = rows[i * width + band + j - i] as number;
-      const [a, b] = [i * width + band - i, j * width + band - j];
-      for (let k = from; k < j; k++) sum -= (rows[a + k] as number) * (rows[b + k] as number);
-      rows[i * width + band + j - i] =
-        i === j ? Math.sqrt(Math.max(sum, 1e-300)) : sum / (rows[j * width + band] as number);
-    }
-  }
-}
-
-function substitute(rows: Float64Array, size: number, band: number, x: Float64Array): void {
-  const width = band + 1;
-  for (let i = 0; i < size; i++) {
-    const at = i * width + band - i;
-    let sum = x[i] as number;
-    for (let k = Math.max(0, i - band); k < i; k++) sum -= (rows[at + k] as number) * (x[k] as number);
-    x[i] = sum / (rows[at + i] as number);
-  }
-  for (let i = size - 1; i >= 0; i--) {
-    const at = i * width + band - i;
-    const value = (x[i] as number) / (rows[at + i] as number);
-    x[i] = value;
-    for (let k = Math.max(0, i - band); k < i; k++) x[k] = (x[k] as number) - (rows[at + k] as number) * value;
-  }
 }

@@ -1,8 +1,9 @@
 import { surfaceOf } from './evaluate';
+import { type Plate, platesOn } from './plates';
 import { depthOf, energyOf, type Pressed, pressSheet, type Rectangle } from './press';
 import { settle } from './settle';
 import { centreOf, coefficientsOf } from './splineGrid';
-import { areasOf, plateStencil } from './stencil';
+import { areasOf } from './stencil';
 import type { BendingStiffness } from './stiffness';
 
 /** A sheet that is held by what grips it within reach of the wall. */
@@ -37,11 +38,12 @@ export function gripSheet(
   const grips = new Uint8Array(areas.length).fill(1);
   const loadNow = (): Float64Array => areas.map((area, k) => area * pressure * (grips[k] ? 1 : LEFT_ON));
   let load = loadNow();
+  let plates: Plate[] | null = null;
   for (let round = 0; round < MOST_ROUNDS && letGo(pressed, height, reach, grips); round++) {
     load = loadNow();
     if (pressed.rigid) continue;
-    const problem = { grid, matrix: plateStencil(grid, stiffness), load, floor, areas };
-    const settled = settle(problem, pressed, depthOf(floor), options.tolerance);
+    plates ??= platesOn(grid, stiffness);
+    const settled = settle({ plates, load, floor }, pressed, depthOf(floor), options.tolerance);
     pressed = {
       ...pressed,
       ...settled,

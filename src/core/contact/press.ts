@@ -1,7 +1,8 @@
+import { platesOn } from './plates';
 import { heightOf, restOn } from './restingPlane';
 import { type Settled, type Start, settle } from './settle';
-import { centreOf, coefficientsOf, type SplineGrid, splineGrid, stackOf } from './splineGrid';
-import { areasOf, plateStencil } from './stencil';
+import { centreOf, coefficientsOf, type SplineGrid, splineGrid } from './splineGrid';
+import { areasOf } from './stencil';
 import type { BendingStiffness } from './stiffness';
 import { prolong } from './twoGrid';
 
@@ -21,8 +22,12 @@ export interface Rectangle {
   v: readonly [number, number];
 }
 
-/** Share of the load that may be out of balance on the grids that only prepare the start; the last but one is solved out. */
+/**
+ * Share of the load that may be out of balance on the grids that only prepare the start, and on the last but one, whose
+ * energy is shown beside the last one's: it is off by the square of that.
+ */
 const ROUGH = 1e-2;
+const FAIR = 1e-3;
 /** A sheet that would sag no more than this, mm, over its whole length counts as rigid. */
 const RIGID = 0.02;
 /** A finer grid begins near its answer and moves with little hindrance: so many times further than the wall is deep. */
@@ -49,13 +54,15 @@ export function pressSheet(
   if (isRigid(stiffness, region, pressure)) return restSheet(height, finest, region, pressure);
   let pressed: Pressed | null = null;
   const energies: Pressed['energies'] = [];
-  for (const grid of stackOf(finest).reverse()) {
+  const all = platesOn(finest, stiffness);
+  for (let level = all.length - 1; level >= 0; level--) {
+    const plates = all.slice(level);
+    const { grid, areas } = plates[0]!;
     const floor = coefficientsOf(grid, height);
-    const areas = areasOf(grid);
     const load = areas.map((area) => area * pressure);
-    const problem = { grid, matrix: plateStencil(grid, stiffness), load, floor, areas };
+    const problem = { plates, load, floor };
     const depth = depthOf(floor);
-    const enough = grid.columns * 2 >= finest.columns ? tolerance : ROUGH;
+    const enough = level === 0 ? tolerance : level === 1 ? Math.max(tolerance, FAIR) : ROUGH;
     const quick: Settled | null = pressed && settle(problem, refined(pressed, grid, floor), depth * LATER, enough);
     const settled: Settled = quick?.converged ? quick : settle(problem, flatStart(floor), depth, enough);
     const energy = energyOf(settled, load, floor);

@@ -18,17 +18,23 @@ export const CENTRE = 12;
 /** ∫∫ of the bending energy's second variation: free plate, no edge held. N/mm. */
 export function plateStencil(grid: SplineGrid, stiffness: BendingStiffness): Stencil {
   const { columns, rows, cellWidth: a, cellHeight: b, across, up } = grid;
-  const x = bands(columns);
-  const y = bands(rows);
+  const [x, y] = [bands(columns), bands(rows)];
   const entries = new Float64Array(across * up * SIZE);
   const [uu, vv] = [(stiffness.u * b) / a ** 3, (stiffness.v * a) / b ** 3];
   const [cross, twist] = [stiffness.cross / (a * b), (4 * stiffness.twist) / (a * b)];
   for (let j = 0; j < up; j++) {
     for (let i = 0; i < across; i++) {
+      const row = (i + j * across) * SIZE;
+      // All rows that no edge cuts are alike.
+      const alike = (alikeAs(i, across) + alikeAs(j, up) * across) * SIZE;
+      if (alike < row) {
+        entries.copyWithin(row, alike, alike + SIZE);
+        continue;
+      }
       for (let q = 0; q < WIDTH; q++) {
         for (let p = 0; p < WIDTH; p++) {
           const [s, t] = [i * WIDTH + p, j * WIDTH + q];
-          entries[(i + j * across) * SIZE + p + WIDTH * q] =
+          entries[row + p + WIDTH * q] =
             uu * of(x.bend, s) * of(y.mass, t) +
             vv * of(x.mass, s) * of(y.bend, t) +
             cross * (of(x.bendMass, s) * of(y.massBend, t) + of(x.massBend, s) * of(y.bendMass, t)) +
@@ -39,6 +45,8 @@ export function plateStencil(grid: SplineGrid, stiffness: BendingStiffness): Ste
   }
   return { across, up, entries };
 }
+
+const alikeAs = (i: number, count: number): number => (i < 2 || i >= count - 2 ? i : 2);
 
 /** ∫∫ of each spline, mm²: what a pressure of 1 N/mm² puts on it, N. */
 export function areasOf({ columns, rows, cellWidth, cellHeight, across, up }: SplineGrid): Float64Array {
@@ -53,39 +61,84 @@ export function areasOf({ columns, rows, cellWidth, cellHeight, across, up }: Sp
 /** What the matrix makes of a vector. */
 export function times({ across, up, entries }: Stencil, x: Float64Array, out: Float64Array): Float64Array {
   for (let j = 0; j < up; j++) {
-    for (let i = 0; i < across; i++) out[i + j * across] = rowTimes(entries, x, i, j, across, up);
+    for (let i = 0; i < across; i++) out[i + j * across] = rowSum(entries, x, i, j, across, up);
   }
   return out;
 }
 
-/** One row by a vector. */
-export function rowTimes(
-  entries: Float64Array,
+/** Row (i, j) by a vector. */
+export function rowSum(a: Float64Array, x: Float64Array, i: number, j: number, across: number, up: number): number {
+  const k = i + j * across;
+  return sumBefore(a, x, i, j, across, up) + a[k * SIZE + CENTRE]! * x[k]! + sumAfter(a, x, i, j, across, up);
+}
+
+/** What stands before the diagonal in row (i, j), by a vector. */
+export function sumBefore(a: Float64Array, x: Float64Array, i: number, j: number, across: number, up: number): number {
+  const k = i + j * across;
+  // Beyond the ends of a grid's row its entries are nought: there the next row may be read.
+  if (k < 2 * across + 2) return edgeSum(a, x, i, j, across, up, 0, CENTRE);
+  const row = k * SIZE;
+  const a1 = k - across;
+  const a2 = a1 - across;
+  return (
+    a[row]! * x[a2 - 2]! +
+    a[row + 1]! * x[a2 - 1]! +
+    a[row + 2]! * x[a2]! +
+    a[row + 3]! * x[a2 + 1]! +
+    a[row + 4]! * x[a2 + 2]! +
+    a[row + 5]! * x[a1 - 2]! +
+    a[row + 6]! * x[a1 - 1]! +
+    a[row + 7]! * x[a1]! +
+    a[row + 8]! * x[a1 + 1]! +
+    a[row + 9]! * x[a1 + 2]! +
+    a[row + 10]! * x[k - 2]! +
+    a[row + 11]! * x[k - 1]!
+  );
+}
+
+/** What stands after it. */
+export function sumAfter(a: Float64Array, x: Float64Array, i: number, j: number, across: number, up: number): number {
+  const k = i + j * across;
+  if (k + 2 * across + 2 >= x.length) return edgeSum(a, x, i, j, across, up, CENTRE + 1, SIZE);
+  const row = k * SIZE;
+  const b1 = k + across;
+  const b2 = b1 + across;
+  return (
+    a[row + 13]! * x[k + 1]! +
+    a[row + 14]! * x[k + 2]! +
+    a[row + 15]! * x[b1 - 2]! +
+    a[row + 16]! * x[b1 - 1]! +
+    a[row + 17]! * x[b1]! +
+    a[row + 18]! * x[b1 + 1]! +
+    a[row + 19]! * x[b1 + 2]! +
+    a[row + 20]! * x[b2 - 2]! +
+    a[row + 21]! * x[b2 - 1]! +
+    a[row + 22]! * x[b2]! +
+    a[row + 23]! * x[b2 + 1]! +
+    a[row + 24]! * x[b2 + 2]!
+  );
+}
+
+/** Entries `from` up to `to` of a row that the edge cuts, by a vector. */
+function edgeSum(
+  a: Float64Array,
   x: Float64Array,
   i: number,
   j: number,
   across: number,
   up: number,
+  from: number,
+  to: number,
 ): number {
   const row = (i + j * across) * SIZE;
   let sum = 0;
-  if (i >= 2 && j >= 2 && i < across - 2 && j < up - 2) {
-    let k = i - 2 + (j - 2) * across;
-    for (let e = row; e < row + SIZE; e += WIDTH, k += across) {
-      sum +=
-        (entries[e] as number) * (x[k] as number) +
-        (entries[e + 1] as number) * (x[k + 1] as number) +
-        (entries[e + 2] as number) * (x[k + 2] as number) +
-        (entries[e + 3] as number) * (x[k + 3] as number) +
-        (entries[e + 4] as number) * (x[k + 4] as number);
-    }
-    return sum;
-  }
-  const [q0, q1] = [Math.max(0, 2 - j), Math.min(WIDTH, up + 2 - j)];
-  const [p0, p1] = [Math.max(0, 2 - i), Math.min(WIDTH, across + 2 - i)];
-  for (let q = q0; q < q1; q++) {
-    for (let p = p0; p < p1; p++) {
-      sum += (entries[row + p + WIDTH * q] as number) * (x[i + p - 2 + (j + q - 2) * across] as number);
+  let p = i - 2 + (from % WIDTH);
+  let q = j - 2 + Math.floor(from / WIDTH);
+  for (let e = from; e < to; e++) {
+    if (p >= 0 && q >= 0 && p < across && q < up) sum += a[row + e]! * x[p + q * across]!;
+    if (++p === i + 3) {
+      p = i - 2;
+      q++;
     }
   }
   return sum;
