@@ -6,7 +6,7 @@ export interface EdgeSample {
   at: number;
 }
 
-/** Straight joins keep within this of the edge at their middle, mm; less than half of what the outline promises. */
+/** Straight joins keep within this of the edge at their middle and a quarter, mm: under half of what the outline promises. */
 const CHORD_TOLERANCE = 0.02;
 const FIRST_PIECES = 16;
 const DEEPEST = 8;
@@ -44,7 +44,10 @@ function split(
   out: EdgeSample[],
 ): void {
   const middle = sample((a.along + b.along) / 2);
-  if (depth > 0 && Math.abs(middle.at - (a.at + b.at) / 2) > CHORD_TOLERANCE) {
+  const strays = ({ along, at }: EdgeSample): boolean =>
+    Math.abs(at - (a.at + ((along - a.along) / (b.along - a.along)) * (b.at - a.at))) > CHORD_TOLERANCE;
+  // An S passes through the middle of its chord, and is farthest from it near a quarter.
+  if (depth > 0 && (strays(middle) || strays(sample(a.along + (b.along - a.along) / 4)))) {
     split(a, middle, depth - 1, sample, out);
     split(middle, b, depth - 1, sample, out);
   } else {

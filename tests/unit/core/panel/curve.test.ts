@@ -28,6 +28,12 @@ describe('sampleEdge', () => {
     }
   });
 
+  it('keeps to a wave that crosses a first piece in its very middle', () => {
+    const middle = -740 + 1720 / 32;
+    const wave = (x: number): number => 3 * Math.sin(((x - middle) * 2 * Math.PI) / 400);
+    expect(misfit(wave, sampled(wave, -740, 980))).toBeLessThan(0.05);
+  });
+
   it('takes both ends, in order, no place twice', () => {
     const samples = sampled((x) => 1e-4 * x * x, -740, 980);
     expect([samples[0]!.along, samples.at(-1)!.along]).toEqual([-740, 980]);
