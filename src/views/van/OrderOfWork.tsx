@@ -1,7 +1,7 @@
 import type { Job, Result, SequenceStep } from '../../core';
 import { jobFileStem } from '../../job';
 import { capital, checklistPdf, durationWords, loadBrowserFonts, orderOfWorkCalendar, timeWords } from '../../output';
-import { Card, Download } from '../parts';
+import { Attention, Card, Download } from '../parts';
 import { byDay } from './days';
 import { slipWords, untilWords } from './step-words';
 import styles from './van.module.css';
@@ -74,8 +74,8 @@ function Step({ step, all, job }: { step: SequenceStep; all: SequenceStep[]; job
           <ul className={styles.cautions} aria-label="Cautions">
             {step.cautions.map((caution) => (
               <li key={caution}>
-                <span aria-hidden="true" className={styles.cautionSign}>
-                  !
+                <span className={styles.cautionSign}>
+                  <Attention />
                 </span>
                 {caution}
               </li>
