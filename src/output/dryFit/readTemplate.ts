@@ -1,6 +1,7 @@
 import type { IDxf, IEntity, ILwpolylineEntity, IPolylineEntity, ITextEntity } from 'dxf-parser';
 import type { FlatTemplate, Point, ReadBack } from '../../core';
 import { closedLoops, type Path } from './closedLoops';
+import { neededGroups } from './neededGroups';
 import { axesOf } from './readAxes';
 import { Unreadable } from './unreadable';
 
@@ -13,7 +14,7 @@ export async function readTemplate(text: string): Promise<ReadBack> {
   // bundlers and Node wrap the package's default export differently
   const DxfParser = (parser as unknown as { default?: typeof parser }).default ?? parser;
   try {
-    const dxf = new DxfParser().parseSync(text);
+    const dxf = new DxfParser().parseSync(neededGroups(text));
     if (dxf === null) throw new Unreadable('the file holds no drawing');
     return { ok: true, template: templateOf(dxf) };
   } catch (error) {
