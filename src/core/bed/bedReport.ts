@@ -2,20 +2,20 @@ import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
 import type { Alcove } from '../alcove';
 import { constant, type Dual, scale, subtract } from '../dual';
-import { gridOver, type Region } from '../flatten';
+import type { Region } from '../flatten';
 import type { Job } from '../job-file';
 import type { AdhesiveLayout } from '../materials';
 import { type Panel, towardsRoom } from '../panel';
-import { bedAt, bedWith, bendingStrain, principalCurvature, type Seat, type Seating } from '../seat';
+import { bedAt, bedWith, type Seat, type Seating } from '../seat';
 import { contactsOf } from './contacts';
 import { patchesBeyond } from './patches';
 import type { BedReport, Convergence, PlaceOnBed } from './report';
 import { shimsFor } from './shims';
 import { springBackOf } from './springBack';
+import { strainOf } from './strain';
 
 /** Intervals of the map each way. */
 const MAP_STEPS = 20;
-const STRAIN_STEPS = 24;
 
 /** How a panel's sheet sits on its wall: bed, contacts, hollows, strain, what the adhesive has to hold, shims. */
 export function bedReport(
@@ -42,11 +42,11 @@ export function bedReport(
     thickest: extreme(map, (a, b) => a > b),
     lean: lean.value,
     leanSd: standardDeviation(lean, covariance),
-    contacts: contactsOf(seat, job),
+    contacts: contactsOf(seat, job, map),
     reach: job.bedding.reach,
     hollows: patchesBeyond(region, bed, job.bedding.reach).map((patch) => ({ ...patch, sd: sdAt(patch.u, patch.v) })),
-    strain: strainOf(seat, job),
-    springBack: springBackOf(seat, name, job, adhesive),
+    strain: strainOf(seat, covariance, job),
+    springBack: springBackOf(seat, name, covariance, job, adhesive),
     shims: shimsFor(alcove, covariance, job, panel, seat),
     convergence: convergenceOf(seat),
   };
@@ -81,19 +81,6 @@ function leanOf({ surface, region: { u, v } }: Seat, sign: 1 | -1): Dual {
   const rises = lines.map((at) => subtract(surface.at(at, constant(v[1])), surface.at(at, constant(v[0]))));
   const sum = rises.reduce((total, rise) => subtract(total, scale(rise, -1)));
   return scale(sum, (sign * 1000) / (lines.length * (v[1] - v[0])));
-}
-
-function strainOf({ surface, region }: Seat, { fit, bedding }: Job): BedReport['strain'] {
-  const strain = (u: number, v: number): number => bendingStrain(fit.thickness, principalCurvature(surface, u, v));
-  const worst = gridOver(region, STRAIN_STEPS)
-    .map(([u, v]) => ({ u, v, max: strain(u, v) }))
-    .reduce((most, place) => (place.max > most.max ? place : most));
-  return {
-    ...worst,
-    radius: worst.max > 1e-9 ? fit.thickness / (2 * worst.max) : null,
-    limit: bedding.strainLimit,
-    overBent: patchesBeyond(region, strain, bedding.strainLimit),
-  };
 }
 
 function convergenceOf({ pressed }: Seat): Convergence | null {

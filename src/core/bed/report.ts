@@ -29,6 +29,12 @@ export interface Contact {
   area: number;
   /** N */
   force: number;
+  /**
+   * lower left and upper right corner of the rectangle within which it lies: where it touches, and about it where the
+   * sheet is nearer to the wall than the survey's ± there (95 %)
+   */
+  from: Point;
+  to: Point;
 }
 
 export interface Shim {
@@ -38,6 +44,14 @@ export interface Shim {
   /** of the shim alone: the adhesive goes on top of it, mm */
   thickness: number;
   /** standard deviation (1 sigma), mm */
+  sd: number;
+}
+
+/** What a dot of adhesive must hold, N, and its standard deviation (1 sigma) from the survey. */
+export interface DotForce {
+  u: number;
+  v: number;
+  pull: number;
   sd: number;
 }
 
@@ -72,8 +86,9 @@ export interface BedReport {
   /** where the bed is thicker than the adhesive reaches; `worst` is its thickness */
   hollows: (Patch & { sd: number })[];
   strain: {
-    /** largest at a face of the sheet from bending, and where */
+    /** largest at a face of the sheet from bending, its standard deviation (1 sigma) from the survey, and where */
     max: number;
+    sd: number;
     u: number;
     v: number;
     /** smallest radius it is bent to, mm; null where it stays flat */
@@ -83,10 +98,11 @@ export interface BedReport {
   };
   springBack: {
     /** what each dot (or each stretch of a bead) must hold against the sheet's springing back; less than 0: pressed on */
-    dots: { u: number; v: number; pull: number }[];
-    largest: { u: number; v: number; pull: number } | null;
-    /** of all that pull */
+    dots: DotForce[];
+    largest: DotForce | null;
+    /** of all that pull, and its standard deviation (1 sigma) */
     total: number;
+    totalSd: number;
   };
   shims: {
     to: 'flat' | 'plumb';

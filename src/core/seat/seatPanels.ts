@@ -15,7 +15,7 @@ import { panelRegion, towardsRoom } from '../panel';
 import type { Surface } from '../surface';
 import { levelWeights, planeSeat, triangleWeights } from './planeSeat';
 import { intoRoom, plumbPoints, restingPoints } from './resting';
-import { splineSeat } from './splineSeat';
+import { type Moves, sheetMoves, splineSeat } from './splineSeat';
 
 /** How a panel's sheet sits on its wall. */
 export interface Seat {
@@ -28,6 +28,8 @@ export interface Seat {
   stiffness: BendingStiffness;
   /** the bent sheet's shape and balance */
   pressed: Gripped | null;
+  /** how the bent sheet moves with the adjusted parameters */
+  moves: (() => Moves) | null;
   /** the three points of a rigid sheet */
   supports: Supports | null;
 }
@@ -74,7 +76,7 @@ const poissonFor = (poisson: number, across: number, up: number): number =>
 function seatOn(wall: Surface, name: WallName, job: Job, region: Region, cells: number): Seat {
   const { bedding, fit } = job;
   const stiffness = stiffnessOf(job);
-  const common = { region, stiffness, pressed: null, supports: null };
+  const common = { region, stiffness, pressed: null, moves: null, supports: null };
   const height = intoRoom(wall, name);
   if (bedding.edges === 'shimmed') return { ...common, how: 'shimmed', surface: shimPlane(wall, name, job, region) };
   if (fit.flexible) return { ...common, how: 'follows', surface: wall };
@@ -87,7 +89,9 @@ function seatOn(wall: Surface, name: WallName, job: Job, region: Region, cells: 
   const reach = Math.max(LEAST_GRIP, bedding.reach - fit.bed);
   const options = { columns: cells, rows: cells, tolerance: TOLERANCE };
   const pressed = gripSheet(height, region, stiffness, pressure, reach, options);
-  return { ...common, how: 'bent', surface: splineSeat(wall, towardsRoom(name), pressed, stiffness), pressed };
+  const moves = sheetMoves(wall, pressed, stiffness);
+  const surface = splineSeat(wall, towardsRoom(name), pressed, stiffness, moves);
+  return { ...common, how: 'bent', surface, pressed, moves };
 }
 
 const planeOn = (wall: Surface, supports: Supports): Surface => {

@@ -14,15 +14,20 @@ import type { Surface } from '../surface';
  * sheet that stays in touch where it is in touch while the wall under it moves.
  * @param sign of the wall's own height towards the room
  */
-export function splineSeat(wall: Surface, sign: 1 | -1, pressed: Gripped, stiffness: BendingStiffness): Surface {
-  const { grid, held } = pressed;
+export function splineSeat(
+  wall: Surface,
+  sign: 1 | -1,
+  pressed: Gripped,
+  stiffness: BendingStiffness,
+  moves: () => Moves = sheetMoves(wall, pressed, stiffness),
+): Surface {
+  const { grid } = pressed;
   const shape = pressed.coefficients.map((value) => sign * value);
-  let moves: Moves | null = null;
   const dual = (a: Dual, b: Dual, order: 0 | 1): Dual => {
-    moves ??= movesOf(wall, grid, followFloor(grid, stiffness, held));
+    const { count, of } = moves();
     const own = splineAt(grid, a.value, b.value, order, 0);
-    const gradient = new Float64Array(moves.count);
-    for (const [parameter, move] of moves.of) gradient[parameter] = own(move);
+    const gradient = new Float64Array(count);
+    for (const [parameter, move] of of) gradient[parameter] = own(move);
     if (a.gradient !== null) addScaled(gradient, a.gradient, splineAt(grid, a.value, b.value, order + 1, 0)(shape));
     if (b.gradient !== null) addScaled(gradient, b.gradient, splineAt(grid, a.value, b.value, order, 1)(shape));
     return { value: own(shape), gradient };
@@ -37,14 +42,28 @@ export function splineSeat(wall: Surface, sign: 1 | -1, pressed: Gripped, stiffn
   };
 }
 
-interface Moves {
-  /** number of parameters, and the sheet's move with each that moves it at all */
+/** How the coefficients of a surface, in the wall's own coordinates, move with the adjusted parameters. */
+export interface Moves {
+  /** number of parameters, and the move with each that has any */
   count: number;
   of: [parameter: number, move: Float64Array][];
 }
 
-/** How the sheet moves with each parameter that moves its wall. */
-function movesOf(wall: Surface, grid: SplineGrid, follow: (floorMove: Float64Array) => Float64Array): Moves {
+/** Of a bent sheet; worked out once, when it is first asked for. */
+export function sheetMoves(wall: Surface, { grid, held }: Gripped, stiffness: BendingStiffness): () => Moves {
+  let moves: Moves | null = null;
+  return () => {
+    moves ??= movesOf(wall, grid, followFloor(grid, stiffness, held));
+    return moves;
+  };
+}
+
+/** Of a sheet that does with its wall's moves what `follow` says; of the wall itself where that changes nothing. */
+export function movesOf(
+  wall: Surface,
+  grid: SplineGrid,
+  follow: (floorMove: Float64Array) => Float64Array = (move) => move,
+): Moves {
   const gradients: Float64Array[] = [];
   coefficientsOf(grid, (u, v) => {
     gradients.push(wall.at(constant(u), constant(v)).gradient ?? new Float64Array(0));

@@ -1,4 +1,13 @@
-import { type BedReport, formatLength, formatPlusMinus, type Job, type Patch, type WallName, Z_95 } from '../../core';
+import {
+  type BedReport,
+  type Contact,
+  formatLength,
+  formatPlusMinus,
+  type Job,
+  type Patch,
+  type WallName,
+  Z_95,
+} from '../../core';
 import { counted } from './counted';
 
 /** Something to know of how a sheet sits, and what it is. */
@@ -22,7 +31,7 @@ const sits: Record<BedReport['how'], string> = {
 
 /** How a panel's sheet sits, in words with ±. */
 export function bedLines(name: WallName, report: BedReport, job: Job): BedLine[] {
-  const { fine, plusMinus, place, area } = bedText(job);
+  const { fine, plusMinus, place, area, text: within } = bedText(job);
   const { thinnest, thickest, lean, leanSd, contacts, hollows, strain, springBack, shims, convergence } = report;
   const even = thickest.value - thinnest.value < 0.05;
   const touches = contacts.length > 0 && report.how === 'rigid';
@@ -41,8 +50,8 @@ export function bedLines(name: WallName, report: BedReport, job: Job): BedLine[]
           {
             label: 'Touches',
             words: touches
-              ? contacts.map((contact) => place(name, contact)).join('; ')
-              : `in ${contacts.length === 1 ? 'one stretch' : `${contacts.length} stretches`}, ${area(contacts.reduce((sum, contact) => sum + contact.area, 0))} of ${area(extent(report))}`,
+              ? contacts.map((contact) => `${place(name, contact)}${openness(contact)}`).join('; ')
+              : `in ${contacts.length === 1 ? 'one stretch' : `${contacts.length} stretches`}, ${area(contacts.reduce((sum, contact) => sum + contact.area, 0))} of ${area(extent(report))}; the strongest ${place(name, contacts[0]!)}${openness(contacts[0]!)}`,
           },
         ]),
     {
@@ -59,14 +68,14 @@ export function bedLines(name: WallName, report: BedReport, job: Job): BedLine[]
       words:
         strain.radius === null
           ? 'none'
-          : `${percent(strain.max)} strain at most, ${place(name, strain)}, to a radius of ${metres(strain.radius)}; the limit is ${percent(strain.limit)}${strain.overBent.map((patch) => `; over-bent over ${area(patch.area)} about ${place(name, patch)}`).join('')}`,
+          : `${percent(strain.max)} ${plusMinusPercent(Z_95 * strain.sd)} strain at most, ${place(name, strain)}, to a radius of ${metres(strain.radius)}; the limit is ${percent(strain.limit)}${strain.overBent.map((patch) => `; over-bent over ${area(patch.area)} about ${place(name, patch)}`).join('')}`,
     },
     {
       label: 'Springs back',
       words:
         springBack.largest === null || springBack.total < 0.05
           ? 'with next to nothing'
-          : `with ${force(springBack.largest.pull, job)} at most on one dot, ${place(name, springBack.largest)}; ${force(springBack.total, job)} on all that it pulls at. Hold it until the adhesive has cured`,
+          : `with ${force(springBack.largest.pull, job)} ±${force(Z_95 * springBack.largest.sd, job)} at most on one dot, ${place(name, springBack.largest)}; ${force(springBack.total, job)} ±${force(Z_95 * springBack.totalSd, job)} on all that it pulls at. Hold it until the adhesive has cured`,
     },
     {
       label: 'Shims',
@@ -86,6 +95,12 @@ export function bedLines(name: WallName, report: BedReport, job: Job): BedLine[]
         ]),
   ];
 
+  /** How far about its place a contact may be. */
+  function openness({ from, to }: Contact): string {
+    const [wide, high] = [to[0] - from[0], to[1] - from[1]];
+    return Math.max(wide, high) < 1 ? '' : `, somewhere within ${within(wide)} × ${within(high)}`;
+  }
+
   function hollowWords(wall: WallName, hollow: Patch & { sd: number }): string {
     return `${area(hollow.area)} with a bed to ${fine(hollow.worst)} ${plusMinus(hollow.sd)} ${place(wall, hollow)}`;
   }
@@ -101,6 +116,7 @@ export function bedText(job: Job) {
   const outFromBack = (u: number): string => (u < AT_BACK ? 'at the back wall' : `${text(u)} out from the back wall`);
   return {
     fine,
+    text,
     plusMinus: (sd: number): string => formatPlusMinus(Z_95 * sd, { unit, denominator: 32 }),
     area: (square: number): string =>
       unit === 'in' ? `${(square / 92_903.04).toFixed(1)} ft²` : `${(square / 1e6).toFixed(2)} m²`,
@@ -118,6 +134,7 @@ export function bedText(job: Job) {
 const extent = ({ map: { at, height } }: BedReport): number => (at.at(-1)! - at[0]!) * (height.at(-1)! - height[0]!);
 
 const percent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`;
+const plusMinusPercent = (share: number): string => `±${Number((100 * share).toPrecision(1))} %`;
 const metres = (mm: number): string => `${Number((mm / 1000).toPrecision(2))} m`;
 /** A force in newtons as a job shows it. */
 export const force = (newtons: number, { display }: Pick<Job, 'display'>): string =>

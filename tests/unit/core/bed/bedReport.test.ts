@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type BedReport, type JobInput, solve } from '../../../../src/core';
-import { fullPlan, jobWith, type TrueAlcove, withSd } from '../../../simulate';
+import { type BedReport, type Contact, type JobInput, solve } from '../../../../src/core';
+import { fullPlan, jobWith, noisy, type TrueAlcove, withSd } from '../../../simulate';
 
 /** Walls in the planes of a true box but for the back wall's bow across, 1/mm; hollow where positive is towards the room. */
 const boxWith = (bow: number): TrueAlcove => ({
@@ -90,6 +90,36 @@ describe('how a sheet sits', () => {
     const [fine, rough] = [0.1, 0.4].map((sd) => bedOf(HOLLOW, {}, sd).bed.map.sd[10]![10]!) as [number, number];
     expect(fine).toBeGreaterThan(0.02);
     expect(rough / fine).toBeGreaterThan(2);
+  });
+
+  it('says how far its strain, what dots hold and where it touches are open', () => {
+    for (const choices of [{ bedding: { stiffness: 'stated' as const } }, { fit: { flexible: true } }]) {
+      const [fine, rough] = [0.1, 0.4].map((sd) => bedOf(HOLLOW, choices, sd).bed) as [BedReport, BedReport];
+      expect(fine.strain.sd).toBeGreaterThan(0);
+      expect(rough.strain.sd / fine.strain.sd).toBeGreaterThan(2);
+      if (fine.how !== 'bent') continue;
+      expect(rough.springBack.totalSd / fine.springBack.totalSd).toBeGreaterThan(2);
+      for (const { sd } of fine.springBack.dots) expect(sd).toBeGreaterThan(0);
+    }
+    const [fine, rough] = [0.1, 0.8].map((sd) => bedOf(HOLLOW, {}, sd).bed.contacts) as [Contact[], Contact[]];
+    const widest = (contacts: Contact[]): number =>
+      Math.max(...contacts.map(({ from, to }) => Math.max(to[0] - from[0], to[1] - from[1])));
+    expect(widest(rough)).toBeGreaterThan(0);
+    expect(widest(rough)).toBeGreaterThanOrEqual(widest(fine));
+    for (const { u, v, from, to } of rough) {
+      expect(u >= from[0] && u <= to[0] && v >= from[1] && v <= to[1]).toBe(true);
+    }
+  });
+
+  it('has a ± of strain that other surveys of the same wall bear out', () => {
+    const strains = Array.from({ length: 16 }, (_, seed) => {
+      const readings = noisy(withSd(fullPlan(boxWith(HOLLOW)), 0.3), seed + 1);
+      return solve(jobWith(readings, { fit: { flexible: true } })).bedding.back.strain;
+    });
+    const mean = strains.reduce((sum, { max }) => sum + max, 0) / strains.length;
+    const spread = Math.sqrt(strains.reduce((sum, { max }) => sum + (max - mean) ** 2, 0) / (strains.length - 1));
+    expect(spread / strains[0]!.sd).toBeGreaterThan(0.5);
+    expect(spread / strains[0]!.sd).toBeLessThan(1.8);
   });
 
   it('stands flat and plumb on its shims', () => {

@@ -25,7 +25,11 @@ describe('bedLines', () => {
 
   it('say of a bent sheet its strain, what its dots hold and how far it is worked out', () => {
     const words = wordsOf({ bedding: { stiffness: 'stated' } });
-    expect(words.get('Bending')).toMatch(/% strain at most, .* the limit is 0.3 %/);
+    expect(words.get('Bending')).toMatch(/% ±[\d.]+ % strain at most, .* the limit is 0.3 %/);
+    expect(words.get('Springs back')).toMatch(
+      /with [\d.]+ N ±[\d.]+ N at most on one dot, .*; [\d.]+ N ±[\d.]+ N on all/,
+    );
+    expect(words.get('Touches')).toMatch(/the strongest .*, somewhere within [\d.]+ mm × [\d.]+ mm/);
     expect(words.get('Worked out')).toMatch(/24 × 24 cells in \d+ steps; .* of the load out of balance, energy .* %/);
   });
 
