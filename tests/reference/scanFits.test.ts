@@ -1,7 +1,8 @@
 import { Matrix, SVD } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import { solveLeastSquares } from '../../src/core/least-squares';
-import { robustField } from '../../src/core/scan/field';
+import { addHeight, type Heights, roomForHeights } from '../../src/core/scan/heights';
+import { robustField } from '../../src/core/scan/robustField';
 import { smallestAxis } from '../../src/core/scan/smallestAxis';
 import { randomFrom } from '../simulate';
 import york from './data/pearson_york_tls.json';
@@ -44,6 +45,12 @@ describe('straight line with errors in both coordinates', () => {
   });
 });
 
+function heightsOf(points: readonly (readonly [number, number, number])[]): Heights {
+  const heights = roomForHeights(points.length);
+  for (const point of points) addHeight(heights, ...point);
+  return heights;
+}
+
 describe('plane through points', () => {
   const random = randomFrom(12);
   const points = Array.from({ length: 400 }, () => {
@@ -65,15 +72,13 @@ describe('plane through points', () => {
   });
 
   it('is the robust one where nothing is wrong, and stays it with a third of the points before the wall', () => {
-    const [a, b, h] = [0, 1, 2].map((k) => points.map((p) => p[k]!)) as [number[], number[], number[]];
     const start = Float64Array.of(0.012, 0.02, -0.015, 0, 0, 0);
     const options = { start, within: [15, 15, 15, 15], bowSd: 1e-6 };
-    const plain = robustField(a, b, h, options)!;
+    const plain = robustField(heightsOf(points), options)!;
     expect(plain.field[1]).toBeCloseTo(-normal[0]! / normal[2]!, 3);
     expect(plain.field[2]).toBeCloseTo(-normal[1]! / normal[2]!, 3);
     const hung = points.slice(0, 200).map(([u, v, w]) => [u, v, w + 14] as const);
-    const more = (k: 0 | 1 | 2, own: number[]): number[] => [...own, ...hung.map((p) => p[k])];
-    const spoilt = robustField(more(0, a), more(1, b), more(2, h), options)!;
+    const spoilt = robustField(heightsOf([...points, ...hung]), options)!;
     expect(spoilt.field[1]).toBeCloseTo(plain.field[1]!, 2);
     expect(Math.abs(spoilt.field[0]! - plain.field[0]!)).toBeLessThan(1e-3);
   });

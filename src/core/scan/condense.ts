@@ -2,13 +2,14 @@ import type { Scan, ScanGrid } from '../job-file';
 import { SURFACE_NAMES, type SurfaceName } from './axes';
 import { type CellCounts, cellCounts } from './cellCounts';
 import { type PointCloud, pointCount } from './cloud';
-import { type Field, fieldAt, median, type RobustField } from './field';
+import { type Field, fieldAt, median } from './field';
 import { frontEdges } from './frontEdges';
 import { BINS, binOf, crowdedMean, type RobustMean, robustMean } from './histogram';
-import { labelledFields } from './labelled';
+import { labelledFields, labelTotals, someOfEach } from './labelled';
 import { RUN } from './labelPoints';
 import { LABEL } from './labels';
-import type { RigidFrame } from './rigidFrame';
+import type { RigidFrame, Rows } from './rigidFrame';
+import type { RobustField } from './robustField';
 import { withoutEdges, withoutStrays } from './strays';
 
 /** What the adjustment takes from a scan: the part of a `scan` reading that comes from its points. */
@@ -47,12 +48,12 @@ export function condenseScan(
   frame: RigidFrame,
   { cell = 50, onProgress, cancelled }: CondenseOptions = {},
 ): ScanCells | null {
-  const fields = labelledFields(cloud, labels, frame);
+  const totals = labelTotals(labels);
+  const some = someOfEach(cloud, labels, frame, totals);
+  const fields = labelledFields(some);
   onProgress?.(0.3);
   const count = pointCount(cloud);
-  let onRim = 0;
-  for (let i = 0; i < count; i++) if (labels[i] === LABEL.rim) onRim++;
-  const grids = gridsOf(fields, cell, onRim);
+  const grids = gridsOf(fields, cell, totals[LABEL.rim]!);
   for (let from = 0; from < count; from += RUN) {
     if (cancelled?.() === true) return null;
     countPoints(cloud, labels, frame, fields, grids, from, Math.min(count, from + RUN));
@@ -68,7 +69,7 @@ export function condenseScan(
     surfaces[name] = condensed.grid;
     points += condensed.points;
   }
-  return { points, surfaces, front: frontEdges(cloud, labels, frame, fields) };
+  return { points, surfaces, front: frontEdges(some.front, fields) };
 }
 
 type Fields = Partial<Record<SurfaceName, RobustField>>;
@@ -90,42 +91,61 @@ function gridsOf(fields: Fields, cell: number, onRim: number): Grids {
   return grids;
 }
 
+/** A stretch of points counted into the cells of their surfaces. */
 function countPoints(
   { positions }: PointCloud,
   labels: Uint8Array,
-  { rotation: r, translation: [tx, ty, tz] }: RigidFrame,
+  { rotation, translation: [tx, ty, tz] }: RigidFrame,
   fields: Fields,
   grids: Grids,
   from: number,
   to: number,
 ): void {
-  const nameOf = [null, null, 'rim', 'back', 'left', 'right', null, null] as const;
-  const [b, l, ri, m] = [fields.back?.field, fields.left?.field, fields.right?.field, fields.rim?.field];
+  const [r0, r1, r2, r3, r4, r5, r6, r7, r8] = rotation as unknown as Rows;
+  // What was not found is taken to lie so far away that nothing is near it.
+  const b = fields.back?.field ?? Float64Array.of(-FAR, 0, 0, 0, 0, 0);
+  const l = fields.left?.field ?? Float64Array.of(-FAR, 0, 0, 0, 0, 0);
+  const r = fields.right?.field ?? Float64Array.of(FAR, 0, 0, 0, 0, 0);
+  const m = fields.rim?.field ?? Float64Array.of(-FAR, 0, 0, 0, 0, 0);
+  const { back, left, right, rim } = grids;
   for (let i = from; i < to; i++) {
     const label = labels[i]!;
     if (label < LABEL.rim || label > LABEL.right) continue;
-    const name = nameOf[label]!;
-    const grid = grids[name];
-    if (grid === undefined) continue;
-    const [px, py, pz] = [positions[3 * i]!, positions[3 * i + 1]!, positions[3 * i + 2]!];
-    const x = r[0]! * px + r[1]! * py + r[2]! * pz + tx;
-    const y = r[3]! * px + r[4]! * py + r[5]! * pz + ty;
-    const z = r[6]! * px + r[7]! * py + r[8]! * pz + tz;
-    if (name !== 'back' && b !== undefined && z - fieldAt(b, x, y) < CLEAR) continue;
-    if (name !== 'left' && l !== undefined && x - fieldAt(l, z, y) < CLEAR) continue;
-    if (name !== 'right' && ri !== undefined && fieldAt(ri, z, y) - x < CLEAR) continue;
-    if (name !== 'rim' && m !== undefined && y - fieldAt(m, x, z) < CLEAR) continue;
-    const [s, t, h] = name === 'back' ? [x, y, z] : name === 'rim' ? [x, z, y] : [z, y, x];
-    const column = Math.floor((s - grid.from[0]) / grid.size);
-    const row = Math.floor((t - grid.from[1]) / grid.size);
-    if (column < 0 || row < 0 || column >= grid.columns || row >= grid.rows) continue;
-    const off = h - fieldAt((name === 'back' ? b : name === 'left' ? l : name === 'right' ? ri : m)!, s, t);
-    const bin = binOf(off);
-    if (bin < 0) continue;
-    const k = (row * grid.columns + column) * BINS + bin;
-    grid.counts[k]! += 1;
-    grid.sums[k]! += off;
+    const px = positions[3 * i]!;
+    const py = positions[3 * i + 1]!;
+    const pz = positions[3 * i + 2]!;
+    const x = r0 * px + r1 * py + r2 * pz + tx;
+    const y = r3 * px + r4 * py + r5 * pz + ty;
+    const z = r6 * px + r7 * py + r8 * pz + tz;
+    const offBack = z - fieldAt(b, x, y);
+    const offLeft = x - fieldAt(l, z, y);
+    const offRight = x - fieldAt(r, z, y);
+    const offRim = y - fieldAt(m, x, z);
+    const near =
+      (offBack < CLEAR ? 1 : 0) + (offLeft < CLEAR ? 1 : 0) + (offRight > -CLEAR ? 1 : 0) + (offRim < CLEAR ? 1 : 0);
+    if (label === LABEL.back) {
+      if (near === (offBack < CLEAR ? 1 : 0)) countIn(back, x, y, offBack);
+    } else if (label === LABEL.left) {
+      if (near === (offLeft < CLEAR ? 1 : 0)) countIn(left, z, y, offLeft);
+    } else if (label === LABEL.right) {
+      if (near === (offRight > -CLEAR ? 1 : 0)) countIn(right, z, y, offRight);
+    } else if (near === (offRim < CLEAR ? 1 : 0)) countIn(rim, x, z, offRim);
   }
+}
+
+/** m */
+const FAR = 1e6;
+
+function countIn(grid: CellCounts | undefined, a: number, b: number, off: number): void {
+  if (grid === undefined) return;
+  const column = Math.floor((a - grid.from[0]) / grid.size);
+  const row = Math.floor((b - grid.from[1]) / grid.size);
+  if (column < 0 || row < 0 || column >= grid.columns || row >= grid.rows) return;
+  const bin = binOf(off);
+  if (bin < 0) return;
+  const k = (row * grid.columns + column) * BINS + bin;
+  grid.counts[k]! += 1;
+  grid.sums[k]! += off;
 }
 
 /** Whether a place on the rim lies at a wall or behind it. */
@@ -147,21 +167,17 @@ function condensedGrid(
   field: Field,
   besideEdge: ((a: number, b: number) => boolean) | null,
 ): { grid: ScanGrid; points: number } | null {
-  const cells = Array.from({ length: grid.columns * grid.rows }, (_, k) => ({
-    counts: grid.counts.subarray(k * BINS, (k + 1) * BINS),
-    sums: grid.sums.subarray(k * BINS, (k + 1) * BINS),
-  }));
-  const raw = cells.map(({ counts, sums }) => robustMean(counts, sums));
+  const { counts, sums } = grid;
+  const raw = Array.from({ length: grid.columns * grid.rows }, (_, k) => robustMean(counts, sums, k * BINS));
   const means = raw.map(enough);
   const spreads = means.flatMap((mean) => (mean === null ? [] : [mean.spread]));
   if (spreads.length === 0) return null;
   const usual = median(spreads);
-  const even = cells.map(({ counts, sums }, k) => {
-    const mean = means[k]!;
-    return mean === null || mean.spread > WIDE.times * usual + WIDE.more
+  const even = means.map((mean, k) =>
+    mean === null || mean.spread > WIDE.times * usual + WIDE.more
       ? null
-      : enough(crowdedMean(counts, sums, usual));
-  });
+      : enough(crowdedMean(counts, sums, k * BINS, usual)),
+  );
   const sdOf = ({ spread, count }: RobustMean): number =>
     Math.hypot(LEAST_SD, Math.max(spread, count < FEW ? usual : usual / 2) / Math.sqrt(count));
   const whole = besideEdge === null ? even : withoutEdges(even, raw, usual, grid, besideEdge);

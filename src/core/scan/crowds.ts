@@ -6,7 +6,7 @@ export interface Crowds {
   crowd(k: number): number;
 }
 
-export function crowdsOf(values: readonly number[], size: number): Crowds {
+export function crowdsOf(values: Iterable<number>, size: number): Crowds {
   const counts = new Map<number, number>();
   for (const value of values) {
     const k = Math.floor(value / size);

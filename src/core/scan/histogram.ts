@@ -25,15 +25,15 @@ export interface RobustMean {
 /**
  * Mean of what lies within 2.6 spreads of the median, evenly on both sides, so that points beyond on one side do not draw
  * it; the spread from the median of absolute deviations. Median and window go by bins, the mean by the points' own sums.
- * @param counts, sums of one cell, BINS each
+ * @param counts, sums of all cells, BINS each
+ * @param from where this cell's begin
  */
-export function robustMean(counts: ArrayLike<number>, sums: ArrayLike<number>): RobustMean | null {
-  let total = 0;
-  for (let k = 0; k < BINS; k++) total += counts[k]!;
+export function robustMean(counts: Uint32Array, sums: Float64Array, from: number): RobustMean | null {
+  const total = totalOf(counts, from);
   if (total === 0) return null;
-  const median = quantile(counts, total / 2);
-  const spread = Math.max(NORMAL * medianDeviation(counts, median, total), BIN / 4);
-  return meanNear(counts, sums, median, Math.max(WITHIN * spread, LEAST_WITHIN));
+  const median = quantile(counts, from, total / 2);
+  const spread = Math.max(NORMAL * medianDeviation(counts, from, median, total), BIN / 4);
+  return meanNear(counts, sums, from, median, Math.max(WITHIN * spread, LEAST_WITHIN));
 }
 
 /** Steps from a mean to that of what lies evenly about it; they settle in three or four. */
@@ -44,12 +44,11 @@ const STEPS = 4;
  * cell's spreads (mean shift; Comaniciu and Meer 2002), so that a tail on one side, as of an edge, does not draw it.
  * Null where less than most of the cell's points lie there: it shows two things.
  */
-export function crowdedMean(counts: ArrayLike<number>, sums: ArrayLike<number>, usual: number): RobustMean | null {
-  let total = 0;
-  for (let k = 0; k < BINS; k++) total += counts[k]!;
-  let found = robustMean(counts, sums);
+export function crowdedMean(counts: Uint32Array, sums: Float64Array, from: number, usual: number): RobustMean | null {
+  const total = totalOf(counts, from);
+  let found = robustMean(counts, sums, from);
   const reach = Math.max(WITHIN * usual, LEAST_WITHIN);
-  for (let step = 0; step < STEPS && found !== null; step++) found = meanNear(counts, sums, found.mean, reach);
+  for (let step = 0; step < STEPS && found !== null; step++) found = meanNear(counts, sums, from, found.mean, reach);
   return found !== null && found.count >= MOSTLY * total ? found : null;
 }
 
@@ -58,18 +57,19 @@ const MOSTLY = 0.8;
 
 /** Mean of the bins whose middles lie within reach of a centre. */
 function meanNear(
-  counts: ArrayLike<number>,
-  sums: ArrayLike<number>,
+  counts: Uint32Array,
+  sums: Float64Array,
+  from: number,
   centre: number,
   reach: number,
 ): RobustMean | null {
   let [count, sum, square] = [0, 0, 0];
   for (let k = 0; k < BINS; k++) {
-    const n = counts[k]!;
+    const n = counts[from + k]!;
     if (n === 0 || Math.abs(-REACH + (k + 0.5) * BIN - centre) > reach) continue;
-    const mean = sums[k]! / n;
+    const mean = sums[from + k]! / n;
     count += n;
-    sum += sums[k]!;
+    sum += sums[from + k]!;
     square += n * (mean - centre) ** 2;
   }
   if (count === 0) return null;
@@ -78,10 +78,16 @@ function meanNear(
   return { mean, spread: Math.max(within, 0.05), count };
 }
 
-function quantile(counts: ArrayLike<number>, rank: number): number {
+function totalOf(counts: Uint32Array, from: number): number {
+  let total = 0;
+  for (let k = from; k < from + BINS; k++) total += counts[k]!;
+  return total;
+}
+
+function quantile(counts: Uint32Array, from: number, rank: number): number {
   let below = 0;
   for (let k = 0; k < BINS; k++) {
-    const n = counts[k]!;
+    const n = counts[from + k]!;
     if (below + n >= rank && n > 0) return -REACH + (k + (rank - below) / n) * BIN;
     below += n;
   }
@@ -89,22 +95,22 @@ function quantile(counts: ArrayLike<number>, rank: number): number {
 }
 
 /** Median distance from the median: the half-width of the window about it that holds half of all. */
-function medianDeviation(counts: ArrayLike<number>, median: number, total: number): number {
+function medianDeviation(counts: Uint32Array, from: number, median: number, total: number): number {
   let [low, high] = [0, REACH];
   for (let step = 0; step < 20; step++) {
     const half = (low + high) / 2;
-    if (heldWithin(counts, median - half, median + half) < total / 2) low = half;
+    if (heldWithin(counts, from, median - half, median + half) < total / 2) low = half;
     else high = half;
   }
   return (low + high) / 2;
 }
 
 /** Count between two heights, bins that they cut through shared out evenly. */
-function heldWithin(counts: ArrayLike<number>, from: number, to: number): number {
-  const [a, b] = [(from + REACH) / BIN, (to + REACH) / BIN];
+function heldWithin(counts: Uint32Array, from: number, low: number, high: number): number {
+  const [a, b] = [(low + REACH) / BIN, (high + REACH) / BIN];
   let held = 0;
   for (let k = Math.max(0, Math.floor(a)); k < Math.min(BINS, Math.ceil(b)); k++) {
-    held += counts[k]! * (Math.min(b, k + 1) - Math.max(a, k));
+    held += counts[from + k]! * (Math.min(b, k + 1) - Math.max(a, k));
   }
   return held;
 }

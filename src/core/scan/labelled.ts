@@ -1,57 +1,70 @@
 import { AXES, SURFACE_NAMES, type SurfaceName } from './axes';
 import { type PointCloud, pointCount } from './cloud';
 import { consensusPlane } from './consensus';
-import { type RobustField, robustField } from './field';
+import { addHeight, type Heights, roomForHeights } from './heights';
 import { LABEL } from './labels';
-import { moved, type RigidFrame } from './rigidFrame';
+import type { RigidFrame, Rows } from './rigidFrame';
+import { type RobustField, robustField } from './robustField';
 import { lehmer } from './sample';
 
-/** Points of a label that its first shape is taken from. */
+/** Points of a surface that its first shape is taken from, and of the walls beside the opening. */
 const MOST = 12_000;
-const FOR_CONSENSUS = 1500;
+const MOST_FRONT = 60_000;
 const LEAST = 60;
 
+/** Points of a surface or of the walls beside the opening, as heights in the frame. */
+export type SomeOfEach = Partial<Record<SurfaceName | 'front', Heights>>;
+
+const NAMES = [null, null, 'rim', 'back', 'left', 'right', 'front', null] as const;
+const AXES_OF = { ...AXES, front: [0, 1, 2] } as const;
+
 /** A robust quadratic shape for each surface that has points of its label; labels may have been mended by hand. */
-export function labelledFields(
-  cloud: PointCloud,
-  labels: Uint8Array,
-  frame: RigidFrame,
-): Partial<Record<SurfaceName, RobustField>> {
-  const some = someOfEach(cloud, labels, frame);
+export function labelledFields(some: SomeOfEach): Partial<Record<SurfaceName, RobustField>> {
   const random = lehmer(1);
   const fields: Partial<Record<SurfaceName, RobustField>> = {};
   for (const name of SURFACE_NAMES) {
-    const points = some[LABEL[name]]!;
-    if (points.length < LEAST) continue;
-    const [i, j, k] = AXES[name];
-    const [a, b, h] = [i, j, k].map((axis) => points.map((p) => p[axis]!)) as [number[], number[], number[]];
-    const few = [a, b, h].map((each) => every(each, Math.ceil(each.length / FOR_CONSENSUS))) as [
-      number[],
-      number[],
-      number[],
-    ];
-    const start = consensusPlane(few[0], few[1], few[2], name === 'right' ? 1 : -1, random);
-    const fitted = start && robustField(a, b, h, { start, within: [30, 20, 15, 12], bowSd: name === 'rim' ? 8 : 20 });
+    const heights = some[name];
+    if (heights === undefined || heights.count < LEAST) continue;
+    const start = consensusPlane(heights, name === 'right' ? 1 : -1, random);
+    const fitted = start && robustField(heights, { start, within: [30, 20, 15, 12], bowSd: name === 'rim' ? 8 : 20 });
     if (fitted) fields[name] = fitted;
   }
   return fields;
 }
 
-const every = (values: number[], step: number): number[] => values.filter((_, i) => i % step === 0);
+/** Points of each label in all. */
+export function labelTotals(labels: Uint8Array): Int32Array {
+  const totals = new Int32Array(256);
+  for (let i = 0; i < labels.length; i++) totals[labels[i]!]!++;
+  return totals.subarray(0, NAMES.length);
+}
 
-/** Up to MOST points of each label, evenly through the cloud, in the frame. */
-function someOfEach(cloud: PointCloud, labels: Uint8Array, frame: RigidFrame): [number, number, number][][] {
-  const count = pointCount(cloud);
-  const totals = new Int32Array(8);
-  for (let i = 0; i < count; i++) totals[labels[i]! & 7]!++;
-  const steps = Array.from(totals, (total) => Math.max(1, Math.ceil(total / MOST)));
-  const seen = new Int32Array(8);
-  const some: [number, number, number][][] = Array.from({ length: 8 }, () => []);
+/** No more than MOST points of each surface, evenly through the cloud, in the frame. */
+export function someOfEach(
+  cloud: PointCloud,
+  labels: Uint8Array,
+  { rotation, translation: [tx, ty, tz] }: RigidFrame,
+  totals: Int32Array,
+): SomeOfEach {
+  const [r0, r1, r2, r3, r4, r5, r6, r7, r8] = rotation as unknown as Rows;
   const { positions } = cloud;
+  const steps = Array.from(totals, (total, label) => Math.ceil(total / (label === LABEL.front ? MOST_FRONT : MOST)));
+  const some = NAMES.map((name, label) =>
+    name === null ? null : roomForHeights(Math.ceil(totals[label]! / (steps[label]! || 1))),
+  );
+  const left = new Int32Array(NAMES.length).fill(1);
+  const place = [0, 0, 0];
+  const count = pointCount(cloud);
   for (let i = 0; i < count; i++) {
-    const label = labels[i]! & 7;
-    if (label < LABEL.rim || label > LABEL.front || seen[label]!++ % steps[label]! !== 0) continue;
-    some[label]!.push(moved(frame, [positions[3 * i]!, positions[3 * i + 1]!, positions[3 * i + 2]!]));
+    const label = labels[i]!;
+    if (label < LABEL.rim || label > LABEL.front || --left[label]! > 0) continue;
+    left[label] = steps[label]!;
+    const [px, py, pz] = [positions[3 * i]!, positions[3 * i + 1]!, positions[3 * i + 2]!];
+    place[0] = r0 * px + r1 * py + r2 * pz + tx;
+    place[1] = r3 * px + r4 * py + r5 * pz + ty;
+    place[2] = r6 * px + r7 * py + r8 * pz + tz;
+    const [a, b, h] = AXES_OF[NAMES[label]!];
+    addHeight(some[label]!, place[a]!, place[b]!, place[h]!);
   }
-  return some;
+  return Object.fromEntries(NAMES.flatMap((name, label) => (name === null ? [] : [[name, some[label]]])));
 }

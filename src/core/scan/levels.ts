@@ -1,6 +1,8 @@
 import { crowdsOf } from './crowds';
 import type { Facets } from './facets';
-import { fieldAt, type RobustField, robustField } from './field';
+import { fieldAt } from './field';
+import { addHeight, roomForHeights } from './heights';
+import { type RobustField, robustField } from './robustField';
 import type { WallLabel } from './surfaces';
 
 const LEVEL = Math.cos((12 * Math.PI) / 180);
@@ -99,13 +101,15 @@ function rimOf(
   }
   const height = crowdedHeight(ledge, LEAST_POINTS);
   if (height === null) return null;
-  const near = inside.filter((p) => Math.abs(sample[p + 1]! - height) < 30);
-  return robustField(
-    near.map((p) => sample[p]!),
-    near.map((p) => sample[p + 2]!),
-    near.map((p) => sample[p + 1]!),
-    { start: Float64Array.of(height * 1e-3, 0, 0, 0, 0, 0), within: [25, 15, 10, 10], bowSd: 8 },
-  );
+  const near = roomForHeights(inside.length);
+  for (const p of inside) {
+    if (Math.abs(sample[p + 1]! - height) < 30) addHeight(near, sample[p]!, sample[p + 2]!, sample[p + 1]!);
+  }
+  return robustField(near, {
+    start: Float64Array.of(height * 1e-3, 0, 0, 0, 0, 0),
+    within: [25, 15, 10, 10],
+    bowSd: 8,
+  });
 }
 
 /** Where the walls end below, as far as their facets show. */

@@ -1,6 +1,8 @@
 import { crowdsOf } from './crowds';
 import type { Facets } from './facets';
-import { fieldAt, type RobustField, robustField } from './field';
+import { fieldAt } from './field';
+import { addHeight, roomForHeights } from './heights';
+import { type RobustField, robustField } from './robustField';
 
 /** The wall beside the opening: z over (x, y), and where its near end is to be found. */
 export type Flank = RobustField;
@@ -17,21 +19,19 @@ const LEAST_FACETS = 25;
  * nearest crowd of facets that face the room beside the alcove. Null where none shows.
  */
 export function flankOf({ count, middles, normals }: Facets, side: RobustField, outward: 1 | -1): Flank | null {
-  const [x, y, z]: [number[], number[], number[]] = [[], [], []];
+  const heights = roomForHeights(count);
   for (let f = 0; f < 3 * count; f += 3) {
     if (Math.abs(normals[f + 2]!) < ALONG) continue;
     const [px, py, pz] = [middles[f]!, middles[f + 1]!, middles[f + 2]!];
     const beyond = outward * (px - fieldAt(side.field, pz, py));
     if (beyond < BEYOND[0] || beyond > BEYOND[1] || pz < OUT[0] || pz > OUT[1]) continue;
-    x.push(px);
-    y.push(py);
-    z.push(pz);
+    addHeight(heights, px, py, pz);
   }
-  const { steps, crowd } = crowdsOf(z, STEP);
+  const { steps, crowd } = crowdsOf(heights.h.subarray(0, heights.count), STEP);
   const nearest = steps.sort((a, b) => a - b).find((k) => crowd(k) >= LEAST_FACETS && crowd(k) >= crowd(k + 1));
   if (nearest === undefined) return null;
   const start = Float64Array.of((nearest + 0.5) * STEP * 1e-3, 0, 0, 0, 0, 0);
-  return robustField(x, y, z, { start, within: [40, 25, 12, 10], bowSd: 3 });
+  return robustField(heights, { start, within: [40, 25, 12, 10], bowSd: 3 });
 }
 
 /** How far out the side walls' own facets reach, mm. */

@@ -10,7 +10,7 @@ import { depthOf, flankOf } from './opening';
 import { frameAt, moved, movePoints, type RigidFrame } from './rigidFrame';
 import { lehmer, sampleOf } from './sample';
 import type { NotSegmented, Segmented, SegmentOptions } from './segmented';
-import { sharpened, wallFields } from './surfaces';
+import { type Box, sharpened, wallFields } from './surfaces';
 import { uprightDirection } from './upright';
 import { cross, dot, plus, unit, type Vec } from './vec';
 
@@ -130,17 +130,19 @@ function sharpenedAll(sample: Float64Array, found: Found): Found {
   const { back, left, right, rim, depth } = found;
   const low = rim === null ? -1e9 : fieldAt(rim.field, 0, 0) + 30;
   const top = (found.ceiling ?? 1e9) - 30;
-  const [x0, x1] = [fieldAt(left.field, 0, 0) + 25, fieldAt(right.field, 0, 0) - 25];
-  const upright = (y: number): boolean => y > low && y < top;
-  const side = ([, y, z]: Vec): boolean => z > 25 && z < depth - 10 && upright(y);
+  const x: Box['x'] = [fieldAt(left.field, 0, 0) + 25, fieldAt(right.field, 0, 0) - 25];
+  const y: Box['y'] = [low, top];
+  const z: Box['z'] = [25, depth - 10];
   return {
     ...found,
-    back: sharpened(sample, 'back', back.field, ([x, y]) => x > x0 && x < x1 && upright(y)) ?? back,
-    left: sharpened(sample, 'left', left.field, side) ?? left,
-    right: sharpened(sample, 'right', right.field, side) ?? right,
-    rim: rim && (sharpened(sample, 'rim', rim.field, ([x, , z]) => x > x0 && x < x1 && z > 25 && z < depth) ?? rim),
+    back: sharpened(sample, 'back', back.field, { x, y, z: EVERYWHERE }) ?? back,
+    left: sharpened(sample, 'left', left.field, { x: EVERYWHERE, y, z }) ?? left,
+    right: sharpened(sample, 'right', right.field, { x: EVERYWHERE, y, z }) ?? right,
+    rim: rim && (sharpened(sample, 'rim', rim.field, { x, y: EVERYWHERE, z: [25, depth] }) ?? rim),
   };
 }
+
+const EVERYWHERE: [number, number] = [-1e9, 1e9];
 
 function countsOf(labels: Uint8Array): number[] {
   const counts = LABEL_NAMES.map(() => 0);

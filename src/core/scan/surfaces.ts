@@ -1,7 +1,9 @@
 import { AXES, type SurfaceName } from './axes';
 import { consensusPlane } from './consensus';
 import type { Facets } from './facets';
-import { type Field, fieldAt, type RobustField, robustField } from './field';
+import { type Field, fieldAt } from './field';
+import { addHeight, type Heights, roomForHeights } from './heights';
+import { type RobustField, robustField } from './robustField';
 
 export type WallLabel = 'back' | 'left' | 'right';
 
@@ -24,9 +26,9 @@ const DEPTH = 900;
 
 /** The walls from their facets: consensus plane, then a robust quadratic field. Null where a wall gives no shape. */
 export function wallFields(facets: Facets, half: number, random: () => number): Record<WallLabel, RobustField> | null {
-  const back = wallField(facets, 'back', 0, -1, random, ([x]) => Math.abs(x) < half + NEAR);
-  const left = wallField(facets, 'left', -half, -1, random, ([, , z]) => z > 0 && z < DEPTH);
-  const right = wallField(facets, 'right', half, 1, random, ([, , z]) => z > 0 && z < DEPTH);
+  const back = wallField(facets, 'back', 0, -1, random, { from: -half - NEAR, to: half + NEAR });
+  const left = wallField(facets, 'left', -half, -1, random, { from: 0, to: DEPTH });
+  const right = wallField(facets, 'right', half, 1, random, { from: 0, to: DEPTH });
   return back && left && right && { back, left, right };
 }
 
@@ -36,36 +38,39 @@ function wallField(
   at: number,
   behind: 1 | -1,
   random: () => number,
-  within: (middle: [number, number, number]) => boolean,
+  along: { from: number; to: number },
 ): RobustField | null {
   const [i, j, k] = AXES[wall];
-  const [a, b, h]: [number[], number[], number[]] = [[], [], []];
+  const heights = roomForHeights(count);
   for (let f = 0; f < 3 * count; f += 3) {
     if (Math.abs(normals[f + k]!) < ALONG || Math.abs(middles[f + k]! - at) > NEAR) continue;
-    if (!within([middles[f]!, middles[f + 1]!, middles[f + 2]!])) continue;
-    a.push(middles[f + i]!);
-    b.push(middles[f + j]!);
-    h.push(middles[f + k]!);
+    if (middles[f + i]! > along.from && middles[f + i]! < along.to)
+      addHeight(heights, middles[f + i]!, middles[f + j]!, middles[f + k]!);
   }
-  const start = consensusPlane(a, b, h, behind, random);
-  return start && robustField(a, b, h, { start, within: [25, 18, 12, 10, 10] });
+  const start = consensusPlane(heights, behind, random);
+  return start && robustField(heights, { start, within: [25, 18, 12, 10, 10] });
 }
 
-/** Wall fields sharpened on the points of the sample themselves. */
-export function sharpened(
-  sample: Float64Array,
-  name: SurfaceName,
-  field: Field,
-  within: (p: [number, number, number]) => boolean,
-): RobustField | null {
-  const [i, j, k] = AXES[name];
-  const [a, b, h]: [number[], number[], number[]] = [[], [], []];
-  for (let p = 0; p < sample.length; p += 3) {
-    const [s, t, v] = [sample[p + i]!, sample[p + j]!, sample[p + k]!];
-    if (Math.abs(v - fieldAt(field, s, t)) > 20 || !within([sample[p]!, sample[p + 1]!, sample[p + 2]!])) continue;
-    a.push(s);
-    b.push(t);
-    h.push(v);
-  }
-  return robustField(a, b, h, { start: field, within: [15, 12, 12] });
+/** A box of places, mm: what lies on or beyond its sides is left out. */
+export interface Box {
+  x: [number, number];
+  y: [number, number];
+  z: [number, number];
 }
+
+/** A surface's field sharpened on the points of the sample themselves, those in the box. */
+export function sharpened(sample: Float64Array, name: SurfaceName, field: Field, { x, y, z }: Box): RobustField | null {
+  const [i, j, k] = AXES[name];
+  const heights: Heights = roomForHeights(sample.length / 3);
+  for (let p = 0; p < sample.length; p += 3) {
+    const h = sample[p + k]!;
+    if (Math.abs(h - fieldAt(field, sample[p + i]!, sample[p + j]!)) > NEAR_FIELD) continue;
+    const [px, py, pz] = [sample[p]!, sample[p + 1]!, sample[p + 2]!];
+    if (px > x[0] && px < x[1] && py > y[0] && py < y[1] && pz > z[0] && pz < z[1])
+      addHeight(heights, sample[p + i]!, sample[p + j]!, h);
+  }
+  return robustField(heights, { start: field, within: [15, 12, 12] });
+}
+
+/** Points count for sharpening within this of the field, mm. */
+const NEAR_FIELD = 20;
