@@ -1,5 +1,5 @@
 import type { Facets } from './facets';
-import { frameAt, moved, type RigidFrame } from './rigidFrame';
+import { frameAt, movePoints, type RigidFrame } from './rigidFrame';
 import { cross, squareTo, type Vec } from './vec';
 
 /** Facets this near to level in their normal are upright, as a sine. */
@@ -36,12 +36,9 @@ export function alignedFrame(facets: Facets, up: Vec): RigidFrame {
 }
 
 export function facetsIn(frame: RigidFrame, { count, middles, normals }: Facets): Facets {
-  const turn: RigidFrame = { rotation: frame.rotation, translation: [0, 0, 0] };
   const result: Facets = { count, middles: new Float64Array(3 * count), normals: new Float64Array(3 * count) };
-  for (let i = 0; i < 3 * count; i += 3) {
-    result.middles.set(moved(frame, [middles[i]!, middles[i + 1]!, middles[i + 2]!]), i);
-    result.normals.set(moved(turn, [normals[i]!, normals[i + 1]!, normals[i + 2]!]), i);
-  }
+  movePoints(frame, middles, result.middles);
+  movePoints({ rotation: frame.rotation, translation: [0, 0, 0] }, normals, result.normals);
   return result;
 }
 

@@ -22,10 +22,11 @@ export interface CondenseOptions {
   cancelled?(): boolean;
 }
 
-/** A cell with fewer points says nothing. */
+/** A cell with fewer points says nothing; on a ledge, which has few cells, a few say something. */
 const LEAST_POINTS = 5;
+const LEAST_ON_RIM = 3;
 /** Points on the rim from which its cells are half as wide. */
-const FOR_SMALL_CELLS = 4000;
+const FOR_SMALL_CELLS = 1000;
 /** Nearer to a neighbouring surface than this a point may belong to it, mm. */
 const CLEAR = 14;
 /** Nothing of an alcove lies farther from its origin, mm. */
@@ -158,9 +159,6 @@ function besideWall({ back, left, right, rim }: Fields, x: number, z: number): b
   );
 }
 
-const enough = (mean: RobustMean | null): RobustMean | null =>
-  mean !== null && mean.count >= LEAST_POINTS ? mean : null;
-
 /** Means of all cells that have one, on the smallest grid that holds them. */
 function condensedGrid(
   grid: CellCounts,
@@ -168,6 +166,8 @@ function condensedGrid(
   besideEdge: ((a: number, b: number) => boolean) | null,
 ): { grid: ScanGrid; points: number } | null {
   const { counts, sums } = grid;
+  const least = besideEdge === null ? LEAST_POINTS : LEAST_ON_RIM;
+  const enough = (mean: RobustMean | null): RobustMean | null => (mean !== null && mean.count >= least ? mean : null);
   const raw = Array.from({ length: grid.columns * grid.rows }, (_, k) => robustMean(counts, sums, k * BINS));
   const means = raw.map(enough);
   const spreads = means.flatMap((mean) => (mean === null ? [] : [mean.spread]));

@@ -27,16 +27,30 @@ const MOST_PLANES = 8;
 /** A wall has at least this many facets. */
 const LEAST_FACETS = 60;
 
+/** Facets that face along an axis: their place on it, and on the other level axis, mm. */
+interface Placed {
+  at: Float64Array;
+  along: Float64Array;
+}
+
 /**
  * The best closed end: of all pairs of planes that face each other and planes across between them, the one on which all
  * three walls gather most facets (geometric mean), less what shows behind them, where no wall lets anything show.
  */
 export function findWalls({ count, middles, normals }: Facets): WallBox | null {
-  const facing: Record<0 | 2, number[]> = { 0: [], 2: [] };
-  for (let i = 0; i < count; i++) {
-    for (const axis of [0, 2] as const) if (Math.abs(normals[3 * i + axis]!) > ALONG) facing[axis].push(i);
+  const facing = { 0: facingAlong(0), 2: facingAlong(2) };
+  const planes = { 0: planesOf(facing[0].at), 2: planesOf(facing[2].at) };
+
+  function facingAlong(axis: 0 | 2): Placed {
+    const placed = { at: new Float64Array(count), along: new Float64Array(count) };
+    let n = 0;
+    for (let i = 0; i < 3 * count; i += 3) {
+      if (Math.abs(normals[i + axis]!) <= ALONG) continue;
+      placed.at[n] = middles[i + axis]!;
+      placed.along[n++] = middles[i + 2 - axis]!;
+    }
+    return { at: placed.at.subarray(0, n), along: placed.along.subarray(0, n) };
   }
-  const planes = { 0: planesOf(facing[0], middles, 0), 2: planesOf(facing[2], middles, 2) };
   let best: { score: number; box: WallBox } | null = null;
   for (const axis of [0, 2] as const) {
     const across = axis === 0 ? 2 : 0;
@@ -47,58 +61,52 @@ export function findWalls({ count, middles, normals }: Facets): WallBox | null {
         for (const back of planes[axis]) {
           for (const into of [1, -1] as const) {
             const box: WallBox = { axis, into, back, sides: [first, second] };
-            const score = scoreOf(box, facing, middles);
+            const score = scoreOf(box, facing);
             if (score > (best?.score ?? 0)) best = { score, box };
           }
         }
       }
     }
   }
-  return best !== null && reachesAcross(best.box, facing, middles) ? best.box : null;
+  return best !== null && reachesAcross(best.box, facing) ? best.box : null;
 }
 
 /** Whether the back wall reaches over half of the width and the side walls stand out from it, as a ball's sides do not. */
-function reachesAcross(
-  { axis, into, back, sides }: WallBox,
-  facing: Record<0 | 2, number[]>,
-  middles: Float64Array,
-): boolean {
-  const across = axis === 0 ? 2 : 0;
-  const onBack = facing[axis].filter((i) => Math.abs(middles[3 * i + axis]! - back) < REACH);
-  const alongBack = onBack.map((i) => middles[3 * i + across]!).filter((at) => at > sides[0] && at < sides[1]);
-  if (mostOf(alongBack) < (sides[1] - sides[0]) / 2) return false;
+function reachesAcross({ axis, into, back, sides }: WallBox, facing: Record<0 | 2, Placed>): boolean {
+  const onBack = alongThose(facing[axis], back).filter((at) => at > sides[0] && at < sides[1]);
+  if (mostOf(onBack) < (sides[1] - sides[0]) / 2) return false;
   return sides.every((side) => {
-    const on = facing[across].filter((i) => Math.abs(middles[3 * i + across]! - side) < REACH);
-    return (
-      mostOf(on.map((i) => into * (middles[3 * i + axis]! - back)).filter((out) => out > 0 && out < DEPTH)) > LEAST_OUT
-    );
+    const out = alongThose(facing[axis === 0 ? 2 : 0], side).map((at) => into * (at - back));
+    return mostOf(out.filter((each) => each > 0 && each < DEPTH)) > LEAST_OUT;
   });
 }
 
+/** Where along a plane the facets stand that lie on it. */
+const alongThose = ({ at, along }: Placed, plane: number): Float64Array =>
+  along.filter((_, i) => Math.abs(at[i]! - plane) < REACH);
+
 /** Stretch that nine of ten values lie on. */
-function mostOf(values: number[]): number {
-  const sorted = Float64Array.from(values).sort();
+function mostOf(values: Float64Array): number {
+  const sorted = values.toSorted();
   return (sorted[Math.floor(0.95 * sorted.length)] ?? 0) - (sorted[Math.floor(0.05 * sorted.length)] ?? 0);
 }
 
-function scoreOf(
-  { axis, into, back, sides: [first, second] }: WallBox,
-  facing: Record<0 | 2, number[]>,
-  middles: Float64Array,
-): number {
+function scoreOf({ axis, into, back, sides: [first, second] }: WallBox, facing: Record<0 | 2, Placed>): number {
   const across = axis === 0 ? 2 : 0;
   const on = { back: 0, first: 0, second: 0, behind: 0 };
-  for (const i of facing[axis]) {
-    const side = middles[3 * i + across]!;
+  const facingBack = facing[axis];
+  for (let i = 0; i < facingBack.at.length; i++) {
+    const side = facingBack.along[i]!;
     if (side < first || side > second) continue;
-    const out = into * (middles[3 * i + axis]! - back);
+    const out = into * (facingBack.at[i]! - back);
     if (Math.abs(out) < REACH) on.back++;
     else if (-out > BEHIND[0] && -out < BEHIND[1]) on.behind++;
   }
-  for (const i of facing[across]) {
-    const out = into * (middles[3 * i + axis]! - back);
+  const facingSides = facing[across];
+  for (let i = 0; i < facingSides.at.length; i++) {
+    const out = into * (facingSides.along[i]! - back);
     if (out < 0 || out > DEPTH) continue;
-    const side = middles[3 * i + across]!;
+    const side = facingSides.at[i]!;
     if (Math.abs(side - first) < REACH) on.first++;
     else if (Math.abs(side - second) < REACH) on.second++;
     else if (out < DEPTH / 2 && (within(first - side, BEHIND) || within(side - second, BEHIND))) on.behind++;
@@ -111,8 +119,8 @@ function scoreOf(
 const within = (value: number, [low, high]: readonly [number, number]): boolean => value > low && value < high;
 
 /** Coordinates at which facets that face along the axis crowd, most crowded first. */
-function planesOf(indices: number[], middles: Float64Array, axis: 0 | 2): number[] {
-  const at = Float64Array.from(indices, (i) => middles[3 * i + axis]!).sort();
+function planesOf(places: Float64Array): number[] {
+  const at = places.toSorted();
   if (at.length === 0) return [];
   const from = at[0]!;
   const bins = new Float64Array(Math.min(4000, Math.ceil((at.at(-1)! - from) / STEP) + 1));

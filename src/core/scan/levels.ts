@@ -64,9 +64,10 @@ function levelFacets({ count, middles, normals }: Facets, walls: Record<WallLabe
   const above: number[] = [];
   for (let f = 0; f < 3 * count; f += 3) {
     if (Math.abs(normals[f + 1]!) < LEVEL) continue;
-    const [x, y, z] = [middles[f]!, middles[f + 1]!, middles[f + 2]!];
+    const y = middles[f + 1]!;
+    const z = middles[f + 2]!;
     if (z > depth + 60) outside.push(y);
-    else if (fromWalls(walls, x, y, z) > -20) above.push(y);
+    else if (fromWalls(walls, middles[f]!, y, z) > -20) above.push(y);
   }
   return { outside, above };
 }
@@ -84,26 +85,29 @@ function rimOf(
   highest: number,
   depth: number,
 ): RobustField | null {
-  const inside: number[] = [];
+  const inside = roomForHeights(sample.length / 3);
   const ledge: number[] = [];
   const seen = new Set<number>();
   for (let p = 0; p < sample.length; p += 3) {
-    const [x, y, z] = [sample[p]!, sample[p + 1]!, sample[p + 2]!];
+    const y = sample[p + 1]!;
+    const z = sample[p + 2]!;
     if (y > highest || z > depth + 60) continue;
+    const x = sample[p]!;
     const away = fromWalls(walls, x, y, z);
     if (away < CLEAR) continue;
-    inside.push(p);
+    addHeight(inside, x, z, y);
+    if (away >= LEDGE) continue;
     // Each small cube counts once, however close something stood to the scanner.
     const cube = cubeOf(x, y, z);
-    if (away >= LEDGE || seen.has(cube)) continue;
+    if (seen.has(cube)) continue;
     seen.add(cube);
     ledge.push(y);
   }
   const height = crowdedHeight(ledge, LEAST_POINTS);
   if (height === null) return null;
-  const near = roomForHeights(inside.length);
-  for (const p of inside) {
-    if (Math.abs(sample[p + 1]! - height) < 30) addHeight(near, sample[p]!, sample[p + 2]!, sample[p + 1]!);
+  const near = roomForHeights(inside.count);
+  for (let i = 0; i < inside.count; i++) {
+    if (Math.abs(inside.h[i]! - height) < 30) addHeight(near, inside.a[i]!, inside.b[i]!, inside.h[i]!);
   }
   return robustField(near, {
     start: Float64Array.of(height * 1e-3, 0, 0, 0, 0, 0),
@@ -116,9 +120,10 @@ function rimOf(
 function footOf({ count, middles, normals }: Facets, walls: Record<WallLabel, RobustField>, depth: number): number {
   const heights: number[] = [];
   for (let f = 0; f < 3 * count; f += 3) {
-    const [x, y, z] = [middles[f]!, middles[f + 1]!, middles[f + 2]!];
+    const z = middles[f + 2]!;
     if (Math.abs(normals[f + 1]!) > 0.2 || z > depth) continue;
-    if (Math.abs(fromWalls(walls, x, y, z)) < 15) heights.push(y);
+    const y = middles[f + 1]!;
+    if (Math.abs(fromWalls(walls, middles[f]!, y, z)) < 15) heights.push(y);
   }
   heights.sort((a, b) => a - b);
   return heights[Math.floor(0.03 * heights.length)] ?? 0;

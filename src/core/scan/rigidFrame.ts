@@ -29,7 +29,9 @@ export function movePoints(
 ): void {
   const [a, b, c, d, e, f, g, h, i] = rotation as unknown as Rows;
   for (let at = 0; at < from.length; at += 3) {
-    const [x, y, z] = [from[at]!, from[at + 1]!, from[at + 2]!];
+    const x = from[at]!;
+    const y = from[at + 1]!;
+    const z = from[at + 2]!;
     to[at] = a * x + b * y + c * z + tx;
     to[at + 1] = d * x + e * y + f * z + ty;
     to[at + 2] = g * x + h * y + i * z + tz;

@@ -3,7 +3,7 @@ import type { Side } from '../job-file';
 import { AXES, SURFACE_NAMES } from '../scan';
 import type { Surface } from '../surface';
 import { poseOf, type Triple } from './pose';
-import type { ScanInUse, ScanUnknown } from './scanInUse';
+import { isPose, type ScanInUse, type ScanUnknown, type SurfaceUnknown, unknownsOf } from './scanInUse';
 
 /** One cell, or one height of a front edge, as an observation equation: `misfit` = `row`·δ + noise. */
 export interface CellEquation {
@@ -26,7 +26,7 @@ export interface SparseRow {
 
 /**
  * Calls `take` with the equation of every cell of a scan at the given values. A cell's place moves into the job's frame;
- * there its height, less how far its surface is off as a whole, is the model's: n(θ) − δ = h(a(θ), b(θ); c).
+ * there its height, less how far its surface is off there, is the model's: n(θ) − δ = h(a(θ), b(θ); c).
  * @param first index of the scan's first unknown among the parameters
  */
 export function eachCellEquation(
@@ -51,15 +51,15 @@ export function eachCellEquation(
     index: new Int32Array(most + unknowns.length),
     value: new Float64Array(most + unknowns.length),
   };
+  const poseUnknowns = unknowns.filter(isPose);
   const entries = (part: Part, surface: Surface, place: Triple, [a, b, n]: Readonly<Triple>, moved: Triple): void => {
     row.length = 0;
     addShape(row, model, part, moved[a]!, moved[b]!);
     const [slopeA, slopeB] = surface.gradient(moved[a]!, moved[b]!);
-    unknowns.forEach((name, k) => {
-      const by = pose.by(name, ...place);
-      const off = name === part ? 1 : 0;
-      push(row, first + k, slopeA * by[a]! + slopeB * by[b]! - by[n]! + off);
-    });
+    for (let k = 0; k < poseUnknowns.length; k++) {
+      const by = pose.by(poseUnknowns[k]!, place[0], place[1], place[2]);
+      push(row, first + k, slopeA * by[a]! + slopeB * by[b]! - by[n]!);
+    }
   };
   for (const part of SURFACE_NAMES) {
     const seen = cells[part];
@@ -67,16 +67,25 @@ export function eachCellEquation(
     const axes = AXES[part];
     const [i, j, k] = axes;
     const surface = alcove[part];
-    const offset = part === 'back' ? 0 : unknown(part);
+    const warps = unknownsOf(part);
+    const warpFirst = first + unknowns.indexOf(warps[0]!);
+    const warpValues = warps.map(unknown);
+    const shapes = warps.map(warpShape);
+    const place: Triple = [0, 0, 0];
     for (let c = 0; c < seen.a.length; c++) {
-      const place: Triple = [0, 0, 0];
       place[i] = seen.a[c]!;
       place[j] = seen.b[c]!;
       place[k] = seen.value[c]!;
-      const moved = pose.at(...place);
+      const moved = pose.at(place[0], place[1], place[2]);
       const [a, b] = [moved[i]!, moved[j]!];
       entries(part, surface, place, axes, moved);
-      take({ part, misfit: moved[k]! - offset - surface.value(a, b), sd: seen.sd[c]!, a, b }, row);
+      let off = 0;
+      for (let w = 0; w < warps.length; w++) {
+        const by = shapes[w]!(seen.a[c]!, seen.b[c]!);
+        off += by * warpValues[w]!;
+        push(row, warpFirst + w, by);
+      }
+      take({ part, misfit: moved[k]! - off - surface.value(a, b), sd: seen.sd[c]!, a, b }, row);
     }
   }
   for (const side of ['left', 'right'] as const) {
@@ -89,6 +98,15 @@ export function eachCellEquation(
       take({ part: `front.${side}`, misfit: moved[2] - front.value(0, moved[1]), sd, a: 0, b: moved[1] }, row);
     }
   }
+}
+
+/** How much a surface is off at a place of the scan where its unknown is 1. */
+function warpShape(name: SurfaceUnknown): (a: number, b: number) => number {
+  if (name.endsWith('.leanAlong')) return (a) => a;
+  if (name.endsWith('.leanAcross')) return (_, b) => b;
+  if (name.endsWith('.bowAlong')) return (a) => a * a;
+  if (name.endsWith('.bowAcross')) return (_, b) => b * b;
+  return () => 1;
 }
 
 /** x of a side wall in the scan's frame, near enough for what turning the scan does to a front edge. */

@@ -52,10 +52,11 @@ export function cellNormals(
         const line = row.index[p]! * n;
         const weighted = weight * row.value[p]!;
         right[row.index[p]!]! += weighted * misfit;
-        for (let q = 0; q < row.length; q++) normal[line + row.index[q]!]! += weighted * row.value[q]!;
+        for (let q = 0; q <= p; q++) normal[line + row.index[q]!]! += weighted * row.value[q]!;
       }
     });
   });
+  mirrorLower(normal, n);
   for (const { wall, scanned } of uneven) {
     if (scanned !== true) continue;
     const { basis, offset } = model.pieces[wall][1]!;
@@ -66,6 +67,11 @@ export function cellNormals(
     }
   }
   return { at: values, normal, right };
+}
+
+/** Rows list their unknowns in rising order, so that only the lower triangle was summed. */
+function mirrorLower(matrix: Float64Array, n: number): void {
+  for (let i = 0; i < n; i++) for (let j = 0; j < i; j++) matrix[j * n + i] = matrix[i * n + j]!;
 }
 
 /** The same as rows of an adjustment, as many as there are parameters, with the same solution and covariance. */

@@ -1,12 +1,12 @@
-import type { ScanUnknown } from './scanInUse';
+import type { PoseUnknown, ScanUnknown } from './scanInUse';
 
 export type Triple = [number, number, number];
 
 /** How a scan's frame lies against the job's: p = (1 + scale) R p′ + t, R = R_y(yaw) R_x(forward) R_z(sideways). */
 export interface Pose {
   at(x: number, y: number, z: number): Triple;
-  /** derivative of `at` with respect to an unknown; zero for those that only move a surface */
-  by(name: ScanUnknown, x: number, y: number, z: number): Triple;
+  /** derivative of `at` with respect to an unknown */
+  by(name: PoseUnknown, x: number, y: number, z: number): Triple;
 }
 
 export function poseOf(unknown: (name: ScanUnknown) => number): Pose {
@@ -18,7 +18,7 @@ export function poseOf(unknown: (name: ScanUnknown) => number): Pose {
     turnZ(unknown('tiltSideways')),
   ];
   const rotation = times(times(yaw.turn, forward.turn), sideways.turn);
-  const derivatives: Partial<Record<ScanUnknown, number[]>> = {
+  const derivatives: Partial<Record<PoseUnknown, number[]>> = {
     yaw: times(times(yaw.change, forward.turn), sideways.turn),
     tiltForward: times(times(yaw.turn, forward.change), sideways.turn),
     tiltSideways: times(times(yaw.turn, forward.turn), sideways.change),

@@ -11,17 +11,12 @@ export interface Cells {
 }
 
 /** What a scan does not know of itself: unknowns of the adjustment beside the alcove's. */
-export type ScanUnknown =
-  | 'tiltForward'
-  | 'tiltSideways'
-  | 'yaw'
-  | 'across'
-  | 'up'
-  | 'out'
-  | 'scale'
-  | 'left'
-  | 'right'
-  | 'rim';
+export type ScanUnknown = 'tiltForward' | 'tiltSideways' | 'yaw' | 'across' | 'up' | 'out' | 'scale' | SurfaceUnknown;
+
+/** How far a whole surface is off, how it leans along its two places, and how it bows: mm, mm per mm, per mm². */
+export type SurfaceUnknown = ScanSurface | `${ScanSurface}.${Warp}`;
+export type Warp = 'leanAlong' | 'leanAcross' | 'bowAlong' | 'bowAcross';
+const WARPS: readonly Warp[] = ['leanAlong', 'leanAcross', 'bowAlong', 'bowAcross'];
 
 /** A scan that the adjustment takes up. */
 export interface ScanInUse {
@@ -32,6 +27,13 @@ export interface ScanInUse {
   /** its unknowns, with those that it defines itself left out */
   unknowns: ScanUnknown[];
 }
+
+/**
+ * Over a metre a surface leans, and bows, by this share of how far it may be off as a whole: ranges that are all too long
+ * or short shift a wall by less where they meet it at a slant, and places that the scanner was held at are joined with a
+ * turn that shifts a wall by as much at a metre's distance as at none.
+ */
+const SHARE = { lean: 0.4, bow: 0.25 };
 
 /** How far a scan's frame may lie from the job's, 1 sigma: mm and radians. Wide: its cells tell better. */
 const ANYWHERE = 500;
@@ -58,29 +60,25 @@ export function scansInUse(job: Job): ScanInUse[] {
     if (first && !(plumbLineTied && (cells.left || cells.right))) defined.push('across');
     if (first && !(levelLineTied && cells.rim)) defined.push('up');
     first = false;
-    const unknowns = UNKNOWNS.filter(
-      (name) => !defined.includes(name) && (!isOffset(name) || cells[name] !== undefined),
-    );
+    const unknowns = [
+      ...POSE.filter((name) => !defined.includes(name)),
+      ...SURFACE_NAMES.filter((name) => cells[name] !== undefined).flatMap(unknownsOf),
+    ];
     return [{ index, scan, cells, unknowns }];
   });
 }
 
-const UNKNOWNS: readonly ScanUnknown[] = [
-  'tiltForward',
-  'tiltSideways',
-  'yaw',
-  'across',
-  'up',
-  'out',
-  'scale',
-  'left',
-  'right',
-  'rim',
-];
-const isOffset = (name: ScanUnknown): name is 'left' | 'right' | 'rim' =>
-  name === 'left' || name === 'right' || name === 'rim';
+const POSE = ['tiltForward', 'tiltSideways', 'yaw', 'across', 'up', 'out', 'scale'] as const;
+export type PoseUnknown = (typeof POSE)[number];
+export const isPose = (name: ScanUnknown): name is PoseUnknown => POSE.includes(name as PoseUnknown);
 
-const WORDS: Record<ScanUnknown, string> = {
+/** How far the back wall is off as a whole is how far out the scan stands. */
+export const unknownsOf = (surface: ScanSurface): SurfaceUnknown[] => [
+  ...(surface === 'back' ? [] : [surface]),
+  ...WARPS.map((warp): SurfaceUnknown => `${surface}.${warp}`),
+];
+
+const WORDS: Record<PoseUnknown | ScanSurface, string> = {
   tiltForward: 'which way is up, from back to front',
   tiltSideways: 'which way is up, from left to right',
   yaw: 'where it stands',
@@ -88,6 +86,7 @@ const WORDS: Record<ScanUnknown, string> = {
   up: 'where it stands',
   out: 'where it stands',
   scale: 'scale',
+  back: 'back wall as a whole',
   left: 'left wall as a whole',
   right: 'right wall as a whole',
   rim: 'rim as a whole',
@@ -100,7 +99,7 @@ export function scanParameters(scans: readonly ScanInUse[]): Parameter[] {
       const large = name === 'scale' || name === 'tiltForward' || name === 'tiltSideways';
       return {
         name: `scan.${scan.id}.${name}`,
-        label: `scan ${scan.id}: ${WORDS[name]}`,
+        label: `scan ${scan.id}: ${WORDS[name.split('.')[0] as keyof typeof WORDS]}`,
         priorSd: priorOf(name, scan),
         local: !large,
         start: 0,
@@ -124,8 +123,14 @@ function priorOf(name: ScanUnknown, { scaleSd, tiltSd, biasSd }: Scan): number {
     case 'scale':
       return scaleSd * 1e-3;
     default:
-      return biasSd;
+      return biasSd * warpShare(name);
   }
+}
+
+function warpShare(name: SurfaceUnknown): number {
+  const warp = name.split('.')[1];
+  if (warp === undefined) return 1;
+  return warp.startsWith('lean') ? SHARE.lean * 1e-3 : SHARE.bow * 1e-6;
 }
 
 function cellsOf({ from, size, columns, value, sd }: ScanGrid): Cells {

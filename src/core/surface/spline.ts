@@ -15,20 +15,19 @@ export interface Stretch {
 export function splineBasis(a: Stretch, b: Stretch): Basis {
   const countA = a.intervals + 3;
   const countB = b.intervals + 3;
+  const alongA = new Float64Array(countA);
   return {
     count: countA * countB,
     fill(out, offset, atA, atB, da, db) {
-      const alongA = bumps(a, atA, da);
+      for (let i = 0; i < countA; i++) alongA[i] = bump(a, i, atA, da);
       for (let j = 0; j < countB; j++) {
         const factor = bump(b, j, atB, db);
-        for (let i = 0; i < countA; i++) out[offset + i + countA * j] = factor * alongA[i]!;
+        const row = offset + countA * j;
+        for (let i = 0; i < countA; i++) out[row + i] = factor * alongA[i]!;
       }
     },
   };
 }
-
-const bumps = (stretch: Stretch, x: number, order: number): Float64Array =>
-  Float64Array.from({ length: stretch.intervals + 3 }, (_, i) => bump(stretch, i, x, order));
 
 /** The i-th B-spline of a stretch, centred i − 1 intervals from its start, or its derivative of the given order. */
 function bump({ from, to, intervals }: Stretch, i: number, x: number, order: number): number {

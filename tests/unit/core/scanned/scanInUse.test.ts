@@ -14,7 +14,10 @@ describe('scansInUse', () => {
     const [one, two] = scansInUse(jobWith([], { scans: [first, second] }));
     expect(one!.unknowns).not.toContain('across');
     expect(one!.unknowns).not.toContain('up');
-    expect(two!.unknowns).toEqual(['tiltForward', 'tiltSideways', 'yaw', 'across', 'up', 'out', 'scale', 'left']);
+    const warped = (wall: string) =>
+      ['leanAlong', 'leanAcross', 'bowAlong', 'bowAcross'].map((each) => `${wall}.${each}`);
+    const pose = ['tiltForward', 'tiltSideways', 'yaw', 'across', 'up', 'out', 'scale'];
+    expect(two!.unknowns).toEqual([...pose, ...warped('back'), 'left', ...warped('left')]);
   });
 
   it('works it out where a tape to a corner and a drop to the rim are in use', () => {
@@ -44,5 +47,8 @@ describe('scansInUse', () => {
     expect(new Set(parameters.map(({ name }) => name)).size).toBe(parameters.length);
     const priorOf = (name: string) => parameters.find((each) => each.name === `scan.one.${name}`)!.priorSd;
     expect([priorOf('scale'), priorOf('tiltForward'), priorOf('rim')]).toEqual([3e-3, 7e-3, 0.2]);
+    // A surface that may be off by 0.2 mm may lean by less than that over a metre, and bow by less still.
+    expect(1e3 * priorOf('rim.leanAlong')!).toBeCloseTo(0.08, 9);
+    expect(1e6 * priorOf('rim.bowAcross')!).toBeCloseTo(0.05, 9);
   });
 });
