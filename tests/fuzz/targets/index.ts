@@ -2,6 +2,7 @@ import type { Target } from '../target';
 import { jobFileTargets } from './jobFiles';
 import { keptJobTargets } from './keptJobs';
 import { linkTargets } from './links';
+import { scanTargets } from './scans';
 import { templateTargets } from './templates';
 import { typedTargets } from './typed';
 import { wordTargets } from './words';
@@ -11,6 +12,7 @@ export const targets: readonly Target[] = [
   ...linkTargets,
   ...templateTargets,
   ...keptJobTargets,
+  ...scanTargets,
   ...typedTargets,
   ...wordTargets,
 ];
