@@ -63,6 +63,8 @@ export * from './length';
 export {
   type AdhesiveLayout,
   CARTRIDGES,
+  GYPSUM_EXPANSION,
+  GYPSUM_SWELLING,
   type Joint,
   type JointMovement,
   type MaterialLine,

@@ -3,7 +3,14 @@ export type { FittedForMaterials } from './fittedForMaterials';
 export type { Joint, JointFiller, JointMovement } from './joint';
 export type { MaterialInput, MaterialLine, Materials } from './materialLine';
 export { materialsFor } from './materials';
-export { moistureMovement, movement, movementBeside, widthForMovement } from './movement';
+export {
+  GYPSUM_EXPANSION,
+  GYPSUM_SWELLING,
+  moistureMovement,
+  movement,
+  movementBeside,
+  widthForMovement,
+} from './movement';
 export { moving } from './moving';
 export { type Packs, packsFor } from './packs';
 export { fillDepth, jointSection, jointVolume } from './section';

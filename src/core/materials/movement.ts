@@ -1,9 +1,9 @@
 import type { Supplies } from '../job-file';
 
 /** Coefficient of linear thermal expansion of gypsum board, 1/K (about 9e-6 per °F, GA-235; from memory). */
-const GYPSUM_EXPANSION = 16e-6;
+export const GYPSUM_EXPANSION = 16e-6;
 /** Growth of gypsum board with relative humidity, per % RH (GA-235; from memory). */
-const GYPSUM_SWELLING = 7.2e-6;
+export const GYPSUM_SWELLING = 7.2e-6;
 
 /** The least and the most that something may be. */
 export type Range = readonly [least: number, most: number];

@@ -1,4 +1,13 @@
-import { CARTRIDGES, formatLength, type Job, type Joint, type MaterialLine, type SequenceStep } from '../../core';
+import {
+  CARTRIDGES,
+  formatLength,
+  GYPSUM_EXPANSION,
+  GYPSUM_SWELLING,
+  type Job,
+  type Joint,
+  type MaterialLine,
+  type SequenceStep,
+} from '../../core';
 import { capital } from '../drawing';
 import { counted } from './counted';
 
@@ -22,11 +31,14 @@ export function movementUse({ moves, filler }: Pick<Joint, 'moves' | 'filler'>):
   return `${range} mm: ${Math.round(100 * moves.used)} %${moves.used > 1 ? ', too much' : ''}`;
 }
 
+/** As a multiple of 10⁻⁶. */
+const millionths = (share: number): number => Math.round(1e7 * share) / 10;
+
 /** By what movement is reckoned, in one sentence. */
 export function movementBasis({ supplies: { movement } }: Pick<Job, 'supplies'>): string {
   const range = (low: number, high: number | undefined): string =>
     high === undefined || high === low ? String(low) : `${Math.min(low, high)} to ${Math.max(low, high)}`;
-  return `a sheet that grows ${range(movement.expansion, movement.expansionMost)} × 10⁻⁶ per °C and ${range(movement.swelling, movement.swellingMost)} × 10⁻⁶ per % of relative humidity, ${movement.swing} °C and ${movement.humidity} % of change, wallboard behind it that grows 16 and 7.2, and a sealant that moves ${Math.round(1000 * movement.capability) / 10} % of its width (class ${Math.round(1000 * movement.capability) / 10})`;
+  return `a sheet that grows ${range(movement.expansion, movement.expansionMost)} × 10⁻⁶ per °C and ${range(movement.swelling, movement.swellingMost)} × 10⁻⁶ per % of relative humidity, ${movement.swing} °C and ${movement.humidity} % of change, wallboard behind it that grows ${millionths(GYPSUM_EXPANSION)} and ${millionths(GYPSUM_SWELLING)}, and a sealant that moves ${Math.round(1000 * movement.capability) / 10} % of its width (class ${Math.round(1000 * movement.capability) / 10})`;
 }
 
 /** In which runs each joint is closed, `2` or `2, 3`, by its id. */

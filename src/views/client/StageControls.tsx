@@ -38,7 +38,7 @@ export function StageControls({ unit, figures, finished }: StageControlsProps) {
         onChoose={(chosen) => set({ viewpoint: chosen, asked: asked + 1 })}
       />
       <button type="button" onClick={() => set({ asked: asked + 1 })}>
-        Reset the view
+        First view
       </button>
       {viewpoint !== 'tub' && (
         <div className={styles.slider}>

@@ -43,15 +43,6 @@ export function Basics() {
           placeholder="usual"
         />
         <NumberField
-          path={['instruments', 'level', 'sd']}
-          label="Level"
-          labelShown
-          optional
-          kind="number"
-          unit="mm/m"
-          placeholder="usual"
-        />
-        <NumberField
           path={['instruments', 'angleFinder', 'sd']}
           label="Angle finder"
           labelShown
