@@ -6,6 +6,7 @@ import { browserKeep, type KeptPhoto, openKeep, openSession } from '../../../../
 import { databaseVersion } from '../../../../src/job/keep/database';
 import { testJob } from '../testJob';
 import keptByFirstVersion from './kept-by-first-version.json';
+import keptBySecondVersion from './kept-by-second-version.json';
 
 const name = 'kept';
 const job = (id: string, revision = 0) => ({ id, draft: { words: id }, changedAt: 1, revision });
@@ -85,6 +86,46 @@ describe('a database', () => {
       revision: 1,
       draft: { job: { name: 'Carried over' } },
     });
+  });
+
+  it('of the second version opens with its job, unread text and photos, and then keeps scans too', async () => {
+    const { job: kept, photos } = keptBySecondVersion;
+    const written = photos.map((each) => ({ ...each, bytes: Uint8Array.from(Buffer.from(each.bytes, 'base64')) }));
+    const old = await openDB(name, 2, {
+      upgrade: (db) => {
+        db.createObjectStore('jobs', { keyPath: 'id' });
+        db.createObjectStore('pointers');
+        db.createObjectStore('photos', { keyPath: ['job', 'id'] }).createIndex('job', 'job');
+      },
+    });
+    await old.put('jobs', kept);
+    await old.put('pointers', kept.id, 'current');
+    for (const each of written) await old.put('photos', each);
+    old.close();
+    const keep = await browserKeep(name);
+    const { draft, state } = await openSession({ solve: () => new Promise(() => undefined), keep, first: testJob() });
+    expect(draft.getState().draft).toMatchObject({
+      id: kept.id,
+      typed: kept.draft.typed,
+      job: { name: kept.draft.job.name, readings: kept.draft.job.readings, scans: [] },
+    });
+    expect(await keep.photos(kept.id)).toEqual(written);
+    draft.getState().write(['name'], 'Carried over');
+    await expect.poll(() => state.getState().keeping).toBe('kept');
+    expect(await keep.job(kept.id)).toMatchObject({
+      revision: kept.revision + 1,
+      draft: { job: { name: 'Carried over' } },
+    });
+    const scan = {
+      job: kept.id,
+      id: 'scan1',
+      positions: new Float32Array([1, 2, 3]),
+      labels: new Uint8Array([3]),
+      keptAt: 9,
+    };
+    await keep.putScan(scan);
+    expect(await keep.scan(kept.id, 'scan1')).toEqual(scan);
+    expect(await keep.scanIds(kept.id)).toEqual(['scan1']);
   });
 
   it('of a newer version is left alone', async () => {
