@@ -117,7 +117,7 @@ test('a demo scan opens with a job of its own, changes its panels, stays, and re
 
   // Cut as the scan has it: what the saved job gives outside the browser stands in the table of marks.
   const job = await savedJob(page);
-  const { marks } = solve(job).panels.right.edges.back;
+  const { marks } = solve(job).panels.right.edges.back!;
   await expect.poll(() => benchWords(page, ['Right'])).not.toEqual(byHand);
   const words = (await benchWords(page, ['Right'])).join(' ');
   expect(marks.length).toBeGreaterThan(2);

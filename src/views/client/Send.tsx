@@ -4,9 +4,12 @@ import { useSession } from '../../job';
 import { loadSharing, type QrCode, type ShareOptions } from '../../output';
 import { Callout, Card, Switch } from '../parts';
 import styles from './client.module.css';
+import { linkLengthWords } from './link-length';
 import { linkTo } from './link-to';
 
 interface Made {
+  /** null where nothing need be said of its length */
+  length: ReturnType<typeof linkLengthWords>;
   address: string;
   code: QrCode;
   svg: string;
@@ -20,11 +23,13 @@ export function Send({ job }: { job: Job; result: Result }) {
   useEffect(() => {
     let gone = false;
     loadSharing().then(
-      ({ writeLink, qrCode, qrSvg }) => {
+      ({ writeLink, qrCode, qrSvg, MOST_CHARACTERS }) => {
         if (gone) return;
-        const address = linkTo(writeLink(job, options));
+        const link = writeLink(job, options);
+        const address = linkTo(link);
         const code = qrCode(address);
-        setMade({ address, code, svg: code.ok ? qrSvg(code) : '' });
+        const length = linkLengthWords(link.length, MOST_CHARACTERS, job.scans.length > 0);
+        setMade({ address, length, code, svg: code.ok ? qrSvg(code) : '' });
       },
       () => gone || tell('What makes links could not be loaded. Load this page again.'),
     );
@@ -71,9 +76,9 @@ export function Send({ job }: { job: Job; result: Result }) {
             onChange={(notes) => setOptions({ ...options, notes })}
           />
         </div>
-        {made === null ? (
-          <p>Making the link…</p>
-        ) : (
+        {made?.length && <Callout weight={made.length.weight}>{made.length.words}</Callout>}
+        {made === null && <p>Making the link…</p>}
+        {made !== null && made.length?.usable !== false && (
           <>
             <input
               className={styles.link}
