@@ -4,12 +4,12 @@ import type { StockWorker } from './stock.worker';
 
 const start = () => new Worker(new URL('./stock.worker.ts', import.meta.url), { type: 'module', name: 'stock' });
 
-/** A plan that takes longer is given up, ms. */
+/** The solver is given up after so long, ms. */
 const LONGEST_MS = 30_000;
 
 /**
  * Plans the trim's stock lengths in a worker of its own, which with its solver is loaded at the first call.
- * @returns null where the solver finds no plan; rejects where the worker stops or takes too long, and starts a new one at the next call
+ * @returns null where the solver finds no plan; rejects where the worker stops twice or takes too long, and starts a new one at the next call
  */
 export function stockPlanner(): (result: Pick<Result, 'pieces'>, job: Job) => Promise<StockPlan | null> {
   const call = workerCaller<StockWorker>(start, 'plans stock lengths', LONGEST_MS);

@@ -21,6 +21,8 @@ export interface SessionState {
   working: boolean;
   /** a sentence where the last job could not be worked out */
   failure: string | null;
+  /** the job that was understood but could not be worked out last: another try may do it */
+  unsolved: Job | null;
   setAside: SetAside[];
   /** a file that could not be opened, and why */
   badFile: { name: string; faults: Fault[] } | null;
@@ -62,6 +64,7 @@ export async function openSession({
     solved: null,
     working: true,
     failure: null,
+    unsolved: null,
     setAside: [],
     badFile: null,
     keeping: trouble === null ? 'kept' : 'not-kept',
@@ -77,10 +80,11 @@ export async function openSession({
   const draftStore = createDraftStore(restored ?? draftOf(first, newId()));
 
   const requestSolve = latestOnly(solve, {
-    done: (solved, result) => setState({ result, solved, failure: null, working: latestJob !== solved }),
+    done: (solved, result) => setState({ result, solved, failure: null, unsolved: null, working: latestJob !== solved }),
     failed: (job, error) =>
       setState({
         working: latestJob !== job,
+        unsolved: job,
         failure:
           `This job could not be worked out (${error instanceof Error ? error.message : String(error)}). ` +
           'The drawing shows it as it was before the last change; undo brings that back.',
@@ -93,7 +97,7 @@ export async function openSession({
     setState({ setAside });
     if (!understood.ok) {
       const [fault] = understood.faults;
-      setState({ failure: `This job cannot be worked out: ${fault?.path} ${fault?.message}.` });
+      setState({ failure: `This job cannot be worked out: ${fault?.path} ${fault?.message}.`, unsolved: null });
       return;
     }
     if (JSON.stringify(understood.job) === JSON.stringify(latestJob)) return;
@@ -141,6 +145,13 @@ export async function openSession({
   const shelf: Shelf = shelfOf({ keep, tabs, inHand, draft: draftStore, first, newId, setState });
   return {
     draft: draftStore,
+    /** Works out once more what could not be worked out. */
+    workOutAgain: () => {
+      const { unsolved } = state.getState();
+      if (!unsolved) return;
+      setState({ working: true, failure: null, unsolved: null });
+      requestSolve(latestJob ?? unsolved);
+    },
     /** Works out another job, such as a choice or one that came in a link. */
     solve,
     state,

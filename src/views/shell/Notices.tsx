@@ -9,7 +9,7 @@ const faultsShown = 30;
 /** What the app has to tell about files, storage and the model, above whatever place one is in. */
 export function Notices() {
   const session = useSession();
-  const { badFile, failure, notice } = useSessionState((state) => state);
+  const { badFile, failure, unsolved, notice } = useSessionState((state) => state);
   return (
     <div className={styles.notices}>
       <div aria-live="polite">
@@ -29,7 +29,14 @@ export function Notices() {
       <div role="alert">
         {failure !== null && (
           <Callout weight="bad">
-            <p>{failure}</p>
+            <div className={styles.notice}>
+              <p>{failure}</p>
+              {unsolved !== null && (
+                <button type="button" onClick={session.workOutAgain}>
+                  Work it out again
+                </button>
+              )}
+            </div>
           </Callout>
         )}
         <KeepNotice />

@@ -46,6 +46,22 @@ describe('the result', () => {
     draft.getState().undo();
     await expect.poll(() => state.getState().failure).toBeNull();
   });
+
+  it('is worked out again when asked, as the job stands by then', async () => {
+    let down = true;
+    const { state, workOutAgain } = await open(freshKeep(), async (job) => {
+      if (down) throw new Error('the worker stopped');
+      return solved(job);
+    });
+    await expect.poll(() => state.getState().unsolved).not.toBeNull();
+    workOutAgain();
+    await expect.poll(() => state.getState().working).toBe(false);
+    expect(state.getState().unsolved).not.toBeNull();
+    down = false;
+    workOutAgain();
+    await expect.poll(() => state.getState().result).toEqual({ name: 'Test alcove', readings: 3 });
+    expect(state.getState()).toMatchObject({ failure: null, unsolved: null, working: false });
+  });
 });
 
 describe('keeping', () => {

@@ -16,13 +16,15 @@ interface MadeFor {
 
 /**
  * Keeps the plan of what is still to be read: made anew for another job, and where sizes, units or the panels' height
- * turn out otherwise. Where it cannot be made the person is told and enters readings without it.
+ * turn out otherwise. Where it cannot be made the person is told once and enters readings without it; each further change
+ * of the job tries again.
  */
 export function usePlan(settled: { job: Job; result: Result } | null, entry: EntryStore): void {
   const { tell } = useSession();
   const id = useDraft(({ draft }) => draft.id);
   const [plan] = useState(() => surveyPlanner());
   const madeFor = useRef<MadeFor | null>(null);
+  const told = useRef(false);
   const seen = useRef(settled);
   useEffect(() => {
     // Right after another job is opened what is settled still belongs to the one before.
@@ -34,9 +36,15 @@ export function usePlan(settled: { job: Job; result: Result } | null, entry: Ent
     madeFor.current = now;
     plan(settled.job).then(
       (planned) => {
+        told.current = false;
         if (madeFor.current === now) entry.getState().setPlan(planned);
       },
-      () => tell('The survey could not be planned. Readings can be entered all the same: add them to the record.'),
+      () => {
+        if (madeFor.current === now) madeFor.current = null;
+        if (told.current) return;
+        told.current = true;
+        tell('The survey could not be planned. Readings can be entered all the same: add them to the record.');
+      },
     );
   }, [settled, id, entry, plan, tell]);
 }
