@@ -35,6 +35,8 @@ const remembered = 8;
 export class InHand {
   private keeper: JobKeeper;
   private untouched = false;
+  /** jobs that were put down before they could be written */
+  private readonly unwritten = new Map<string, JobKeeper>();
   private readonly steps = new Map<string, Steps & { revision: number }>();
 
   constructor(private readonly parts: InHandParts) {
@@ -85,10 +87,13 @@ export class InHand {
   }
 
   /** Takes up a kept job. */
-  async takeKept(draft: Draft, record: KeptJob): Promise<void> {
+  async takeKept(kept: Draft, record: KeptJob): Promise<void> {
     const leaving = this.leave();
+    const left = this.unwritten.get(kept.id);
+    this.unwritten.delete(kept.id);
+    const draft = left?.unwritten ?? kept;
     this.untouched = record.untouched ?? false;
-    this.keeper = this.keeperAt(record.revision);
+    this.keeper = left ?? this.keeperAt(record.revision);
     const steps = this.steps.get(draft.id);
     this.parts.store.getState().take(draft, steps?.revision === record.revision ? steps : undefined);
     await leaving;
@@ -104,8 +109,8 @@ export class InHand {
     });
   }
 
-  flush(): Promise<void> {
-    return this.keeper.flush();
+  async flush(): Promise<void> {
+    await Promise.all([this.keeper, ...this.unwritten.values()].map((keeper) => keeper.flush()));
   }
 
   /** Writes what was typed into other jobs on pages that were killed before it was written. */
@@ -129,6 +134,8 @@ export class InHand {
 
   /** The job is removed for good. */
   forget(id: string): void {
+    this.unwritten.get(id)?.drop();
+    this.unwritten.delete(id);
     this.parts.journal.clear(id);
     this.steps.delete(id);
   }
@@ -158,7 +165,11 @@ export class InHand {
     leave();
     const { pastStates: past, futureStates: future } = store.temporal.getState();
     await keeper.flush();
-    if (locked || !keeper.settled) return;
+    if (locked) return;
+    if (!keeper.settled) {
+      this.unwritten.set(draft.id, keeper);
+      return;
+    }
     this.steps.delete(draft.id);
     this.steps.set(draft.id, { past, future, revision: keeper.revision });
     const [oldest] = this.steps.keys();
@@ -218,8 +229,9 @@ export class InHand {
     let asksToPersist = true;
     const told = {
       kept: (job: string) => {
+        if (keeper !== this.keeper) this.unwritten.delete(job);
         tabs.tellWritten(job);
-        if (keeper === this.keeper) report.keeping('kept');
+        if (this.unwritten.size === 0 && (keeper === this.keeper || this.keeper.settled)) report.keeping('kept');
         report.listed();
         if (asksToPersist && !this.untouched) {
           asksToPersist = false;
@@ -229,6 +241,13 @@ export class InHand {
       failed: report.trouble,
       overtaken: (draft: Draft) =>
         void this.keepApart(this.id === draft.id ? this.parts.store.getState().draft : draft),
+      cleared: (job: string) => {
+        report.tell(
+          'This job was not in the browser’s storage any more: the storage was cleared, or the job was removed elsewhere. ' +
+            'It is kept again as it stands here, without photos that are gone. Save it as a file to be safe.',
+        );
+        if (keeper === this.keeper) void keep.makeCurrent(job).catch(() => undefined);
+      },
     };
     const keeper: JobKeeper = new JobKeeper(keep, revision, told, journal);
     return keeper;

@@ -8,21 +8,30 @@ export interface KeeperReport {
   failed(trouble: StorageTrouble): void;
   /** somebody else wrote the job since; nothing was written over it */
   overtaken(draft: Draft): void;
+  /** the job was not kept any more, and is now kept anew */
+  cleared(job: string): void;
 }
+
+/** What could not be written is tried again after so long, then after twice as long and so on, ms. */
+const firstWait = 1000;
+const longestWait = 30_000;
 
 /**
  * Writes the newest draft of one job, one write at a time. It is noted in the journal at once, and struck off there
- * when it is written. What could not be written waits for the next try.
+ * when it is written. What could not be written is tried again, each time after a longer wait, and at once when the
+ * draft changes.
  */
 export class JobKeeper {
   private waiting: { draft: Draft; changedAt: number; untouched: boolean } | null = null;
   private running: Promise<void> | null = null;
   /** between the start and the end of a write */
   private writing = false;
+  private wait = firstWait;
+  private retry: ReturnType<typeof setTimeout> | undefined;
 
   /** @param revision the one that the draft in hand was read with, 0 for a new job */
   constructor(
-    private readonly keep: Pick<Keep, 'put'>,
+    private readonly keep: Pick<Keep, 'put' | 'job'>,
     public revision: number,
     private readonly report: KeeperReport,
     private readonly journal: Journal = noJournal,
@@ -44,6 +53,17 @@ export class JobKeeper {
     return this.waiting === null && this.running === null;
   }
 
+  /** The draft that waits to be written. */
+  get unwritten(): Draft | null {
+    return this.waiting?.draft ?? null;
+  }
+
+  /** Writes no more. */
+  drop(): void {
+    this.waiting = null;
+    clearTimeout(this.retry);
+  }
+
   private note(): void {
     if (this.waiting === null || this.waiting.untouched) return;
     const { draft, changedAt } = this.waiting;
@@ -51,6 +71,7 @@ export class JobKeeper {
   }
 
   private start(): void {
+    clearTimeout(this.retry);
     if (this.waiting === null) return;
     this.running ??= this.run().then((goOn) => {
       this.running = null;
@@ -70,6 +91,12 @@ export class JobKeeper {
         this.writing = true;
         const revision = await this.keep.put(record);
         this.writing = false;
+        if (revision === null && this.revision > 0 && (await this.keep.job(draft.id)) === undefined) {
+          this.revision = 0;
+          this.waiting ??= job;
+          this.report.cleared(draft.id);
+          continue;
+        }
         if (revision === null) {
           this.waiting = null;
           this.report.overtaken(draft);
@@ -77,6 +104,7 @@ export class JobKeeper {
           return false;
         }
         this.revision = revision;
+        this.wait = firstWait;
         if (this.waiting !== null) continue;
         this.journal.clear(draft.id);
         this.report.kept(draft.id);
@@ -84,6 +112,8 @@ export class JobKeeper {
         this.writing = false;
         this.waiting ??= job;
         this.note();
+        this.retry = setTimeout(() => this.start(), this.wait);
+        this.wait = Math.min(2 * this.wait, longestWait);
         this.report.failed(StorageFault.of(error).trouble);
         return false;
       }

@@ -5,24 +5,40 @@ import { type TabMemory, tabMemory } from './tab-memory';
 
 interface Schema extends DBSchema {
   jobs: { key: string; value: KeptJob };
-  /** `current`: the id of the job in hand */
+  /** `current`: the id of the job in hand; else what `remember` was told */
   pointers: { key: string; value: string };
   photos: { key: [job: string, id: string]; value: KeptPhoto; indexes: { job: string } };
   scans: { key: [job: string, id: string]; value: KeptScan; indexes: { job: string } };
 }
 
+type Database = IDBPDatabase<Schema>;
+
 export const databaseVersion = 3;
 
 /**
- * Opens the browser's own database, made on the first visit and brought up to date on a later one.
+ * Opens the browser's own database, made on the first visit and brought up to date on a later one. Where the browser
+ * closes it, as when its storage is cleared, the next call opens it again.
  * @returns rejects with a `StorageFault` where that cannot be had
  */
 export async function browserKeep(name = 'nookwright', tab: TabMemory = tabMemory()): Promise<Keep> {
-  return keepIn(await open(name), tab);
+  let opened: Promise<Database> | null = null;
+  const connect = () => {
+    opened ??= open(name, () => {
+      opened = null;
+    });
+    return opened;
+  };
+  await connect();
+  return keepIn(connect, tab);
 }
 
-function open(name: string): Promise<IDBPDatabase<Schema>> {
+/** @param closed the connection is of no use any more, or there was none to be had */
+function open(name: string, closed: () => void): Promise<Database> {
   return new Promise((resolve, reject) => {
+    const failed = (error: unknown) => {
+      closed();
+      reject(StorageFault.of(error));
+    };
     const opened = openDB<Schema>(name, databaseVersion, {
       upgrade: (db, from) => {
         if (from < 1) {
@@ -34,19 +50,24 @@ function open(name: string): Promise<IDBPDatabase<Schema>> {
       },
       blocked: () => {
         opened.then((db) => db.close()).catch(() => undefined);
-        reject(new StorageFault('held'));
+        failed(new StorageFault('held'));
       },
-      // A newer version of the app waits for this connection to close.
-      blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
+      // A newer version of the app, or who clears the storage, waits for this connection to close.
+      blocking: (_from, _to, event) => {
+        closed();
+        (event.target as IDBDatabase).close();
+      },
+      terminated: closed,
     });
-    opened.then(resolve, (error) => reject(StorageFault.of(error)));
+    opened.then(resolve, failed);
   });
 }
 
-function keepIn(db: IDBPDatabase<Schema>, tab: TabMemory): Keep {
-  const job = async (id: string): Promise<KeptJob | undefined> => upToDate(await db.get('jobs', id));
+function keepIn(connect: () => Promise<Database>, tab: TabMemory): Keep {
+  const job = async (id: string): Promise<KeptJob | undefined> => upToDate(await (await connect()).get('jobs', id));
   return {
     current: async () => {
+      const db = await connect();
       const own = tab.read();
       const mine = own === null ? undefined : await job(own);
       if (mine && mine.deletedAt === undefined) return mine;
@@ -55,9 +76,9 @@ function keepIn(db: IDBPDatabase<Schema>, tab: TabMemory): Keep {
       return record?.deletedAt === undefined ? record : undefined;
     },
     job,
-    jobs: async () => (await db.getAll('jobs')).map((record) => upToDate(record)!),
+    jobs: async () => (await (await connect()).getAll('jobs')).map((record) => upToDate(record)!),
     put: async (record) => {
-      const { store, done } = db.transaction('jobs', 'readwrite');
+      const { store, done } = (await connect()).transaction('jobs', 'readwrite');
       const before = upToDate(await store.get(record.id));
       const seen = before ? before.revision === record.revision : record.revision === 0;
       const revision = record.revision + 1;
@@ -67,10 +88,10 @@ function keepIn(db: IDBPDatabase<Schema>, tab: TabMemory): Keep {
     },
     makeCurrent: async (id) => {
       tab.write(id);
-      await db.put('pointers', id, 'current');
+      await (await connect()).put('pointers', id, 'current');
     },
     bringIn: async (jobs, photos) => {
-      const both = db.transaction(['jobs', 'photos'], 'readwrite');
+      const both = (await connect()).transaction(['jobs', 'photos'], 'readwrite');
       await Promise.all([
         ...jobs.map((record) => both.objectStore('jobs').add(record)),
         ...photos.map((photo) => both.objectStore('photos').add(photo)),
@@ -78,7 +99,7 @@ function keepIn(db: IDBPDatabase<Schema>, tab: TabMemory): Keep {
       ]);
     },
     markDeleted: async (id, deletedAt) => {
-      const { store, done } = db.transaction('jobs', 'readwrite');
+      const { store, done } = (await connect()).transaction('jobs', 'readwrite');
       const record = upToDate(await store.get(id));
       if (record) {
         const { deletedAt: _, ...rest } = record;
@@ -87,7 +108,7 @@ function keepIn(db: IDBPDatabase<Schema>, tab: TabMemory): Keep {
       await done;
     },
     removeForGood: async (id) => {
-      const all = db.transaction(['jobs', 'photos', 'scans'], 'readwrite');
+      const all = (await connect()).transaction(['jobs', 'photos', 'scans'], 'readwrite');
       const [photos, scans] = await Promise.all(
         (['photos', 'scans'] as const).map((name) => all.objectStore(name).index('job').getAllKeys(id)),
       );
@@ -98,14 +119,16 @@ function keepIn(db: IDBPDatabase<Schema>, tab: TabMemory): Keep {
         all.done,
       ]);
     },
-    putPhoto: async (photo) => void (await db.put('photos', photo)),
-    photo: (of, id) => db.get('photos', [of, id]),
-    photos: (of) => db.getAllFromIndex('photos', 'job', of),
-    removePhoto: (of, id) => db.delete('photos', [of, id]),
-    putScan: async (scan) => void (await db.put('scans', scan)),
-    scan: (of, id) => db.get('scans', [of, id]),
-    scanIds: async (of) => (await db.getAllKeysFromIndex('scans', 'job', of)).map(([, id]) => id),
-    removeScan: (of, id) => db.delete('scans', [of, id]),
+    putPhoto: async (photo) => void (await (await connect()).put('photos', photo)),
+    photo: async (of, id) => (await connect()).get('photos', [of, id]),
+    photos: async (of) => (await connect()).getAllFromIndex('photos', 'job', of),
+    removePhoto: async (of, id) => (await connect()).delete('photos', [of, id]),
+    putScan: async (scan) => void (await (await connect()).put('scans', scan)),
+    scan: async (of, id) => (await connect()).get('scans', [of, id]),
+    scanIds: async (of) => (await (await connect()).getAllKeysFromIndex('scans', 'job', of)).map(([, id]) => id),
+    removeScan: async (of, id) => (await connect()).delete('scans', [of, id]),
+    remember: async (what, text) => void (await (await connect()).put('pointers', text, what)),
+    recall: async (what) => (await connect()).get('pointers', what),
   };
 }
 

@@ -67,4 +67,7 @@ export interface Keep {
   scan(job: string, id: string): Promise<KeptScan | undefined>;
   scanIds(job: string): Promise<string[]>;
   removeScan(job: string, id: string): Promise<void>;
+  /** Keeps a text under a name of its own, beside the jobs. */
+  remember(what: string, text: string): Promise<void>;
+  recall(what: string): Promise<string | undefined>;
 }

@@ -5,6 +5,7 @@ export function memoryKeep(): Keep {
   const jobs = new Map<string, KeptJob>();
   const photos = new Map<string, KeptPhoto>();
   const scans = new Map<string, KeptScan>();
+  const remembered = new Map<string, string>();
   const keyOf = (job: string, id: string) => JSON.stringify([job, id]);
   let current: string | null = null;
   return {
@@ -43,5 +44,7 @@ export function memoryKeep(): Keep {
     scan: async (job, id) => scans.get(keyOf(job, id)),
     scanIds: async (job) => [...scans.values()].filter((scan) => scan.job === job).map(({ id }) => id),
     removeScan: async (job, id) => void scans.delete(keyOf(job, id)),
+    remember: async (what, text) => void remembered.set(what, text),
+    recall: async (what) => remembered.get(what),
   };
 }

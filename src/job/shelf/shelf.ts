@@ -6,6 +6,7 @@ import { type Keep, type KeptJob, type KeptPhoto, StorageFault, type StorageTrou
 import { keptDraft } from '../kept-draft';
 import type { Tabs } from '../tabs';
 import { type JobSummary, summaryOf } from './summary';
+import { countOn, waitingFrom } from './waiting';
 
 /** `fault`: a sentence that says what stood in the way; the jobs are then as they were. */
 export type Done = { ok: true } | { ok: false; fault: string };
@@ -27,8 +28,8 @@ export interface Shelf {
   remove(id: string): Promise<Done>;
   bringBack(id: string): Promise<Done>;
   removeForGood(id: string): Promise<Done>;
-  /** Removes for good what was deleted more than `days` ago. */
-  sweep(days?: number): Promise<void>;
+  /** Once at each start: removes for good what was deleted `deletedFor` days ago, by a count that no set clock misleads. */
+  sweep(now?: number): Promise<void>;
   read(ids: readonly string[]): Promise<ShelvedJob[]>;
   /** Keeps jobs that come from a file, each under an identity of its own. */
   bringIn(jobs: readonly ShelvedJob[]): Promise<Done>;
@@ -44,9 +45,10 @@ export interface ShelfParts {
   setState(part: { notice?: string | null; badFile?: null }): void;
 }
 
-/** Deleted jobs wait so long, days. */
+/** Deleted jobs wait at least so long, days. */
 export const deletedFor = 30;
-const day = 86_400_000;
+/** The count of their waiting is kept under this name. */
+const waitingName = 'deleted-jobs';
 
 const troubleWords: Record<StorageTrouble, string> = {
   blocked: 'This browser gives no storage.',
@@ -156,13 +158,14 @@ export function shelfOf({ keep, tabs, inHand, draft: store, first, newId, setSta
         await inHand.flush();
         return;
       }),
-    sweep: async (days = deletedFor) => {
-      const before = Date.now() - days * day;
-      for (const { id, deletedAt } of await keep.jobs())
-        if (deletedAt !== undefined && deletedAt < before) {
-          await keep.removeForGood(id);
-          inHand.forget(id);
-        }
+    sweep: async (now = Date.now()) => {
+      const deleted = (await keep.jobs()).filter(({ deletedAt }) => deletedAt !== undefined).map(({ id }) => id);
+      const { waiting, over } = countOn(waitingFrom(await keep.recall(waitingName)), deleted, now, deletedFor);
+      for (const id of over) {
+        await keep.removeForGood(id);
+        inHand.forget(id);
+      }
+      await keep.remember(waitingName, JSON.stringify(waiting));
     },
     read: async (ids) => {
       await inHand.flush();

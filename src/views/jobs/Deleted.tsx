@@ -3,7 +3,7 @@ import { deletedFor, type JobSummary } from '../../job';
 import { counted } from '../../output';
 import { Card } from '../parts';
 import styles from './jobs.module.css';
-import { contentsOf, daysLeft } from './words';
+import { contentsOf, waitsFor } from './words';
 
 interface DeletedProps {
   jobs: readonly JobSummary[];
@@ -17,7 +17,7 @@ export function Deleted({ jobs, onBringBack, onRemove }: DeletedProps) {
   return (
     <Card title="Deleted" aside={<span>{counted(jobs.length, 'job')}</span>}>
       <p className={styles.about}>
-        A deleted job takes up room, with its photos, for {deletedFor} days. Then it is removed for good.
+        A deleted job takes up room, with its photos, for at least {deletedFor} days. Then it is removed for good.
       </p>
       <ul className={styles.list} aria-label="Deleted jobs">
         {jobs.map((job) => (
@@ -26,7 +26,7 @@ export function Deleted({ jobs, onBringBack, onRemove }: DeletedProps) {
               <h3 className={styles.name}>{job.name}</h3>
               {job.place !== '' && <p className={styles.place}>{job.place}</p>}
               <p className={styles.about}>
-                {contentsOf(job)} · {counted(daysLeft(job.deletedAt ?? 0, deletedFor), 'day')} left
+                {contentsOf(job)} · {waitsFor(job.deletedAt ?? 0, deletedFor)}
               </p>
             </div>
             <div className={styles.buttons}>

@@ -16,6 +16,8 @@ export function contentsOf({ readings, unfinished, photos }: Pick<JobSummary, 'r
 
 const day = 86_400_000;
 
-/** Days until a deleted job is removed for good. */
-export const daysLeft = (deletedAt: number, deletedFor: number, now: number = Date.now()): number =>
-  Math.max(0, Math.ceil((deletedAt + deletedFor * day - now) / day));
+/** How long a deleted job still waits. By a clock that was set meanwhile it is never more than the whole time. */
+export function waitsFor(deletedAt: number, deletedFor: number, now: number = Date.now()): string {
+  const left = Math.min(deletedFor, Math.ceil((deletedAt + deletedFor * day - now) / day));
+  return left > 0 ? `${counted(left, 'day')} left` : 'goes soon';
+}

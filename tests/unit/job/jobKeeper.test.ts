@@ -1,11 +1,11 @@
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { type KeptJob, memoryKeep, noJournal } from '../../../src/job';
 import { draftOf } from '../../../src/job/draft';
 import { JobKeeper } from '../../../src/job/job-keeper';
 import { testJob } from './testJob';
 
 const named = (name: string) => draftOf({ ...testJob(), name }, 'a');
-const silent = { kept: () => undefined, failed: () => undefined, overtaken: () => undefined };
+const silent = { kept: () => undefined, failed: () => undefined, overtaken: () => undefined, cleared: () => undefined };
 
 it('writes what is asked for at the very moment at which a write ends', async () => {
   const keep = memoryKeep();
@@ -22,7 +22,7 @@ it('writes what is asked for at the very moment at which a write ends', async ()
   await expect.poll(async () => (await keep.job('a'))?.draft).toEqual(named('second'));
 });
 
-it('tries what failed once more with the next request, and not in a circle before', async () => {
+it('tries what failed once more with the next request, and not in a tight circle before', async () => {
   const keep = memoryKeep();
   let tries = 0;
   const troubles: string[] = [];
@@ -30,7 +30,7 @@ it('tries what failed once more with the next request, and not in a circle befor
     tries++;
     return Promise.reject(new DOMException('full', 'QuotaExceededError'));
   };
-  const flaky = { put: full as typeof keep.put };
+  const flaky = { put: full as typeof keep.put, job: keep.job };
   const keeper = new JobKeeper(flaky, 0, { ...silent, failed: (trouble) => troubles.push(trouble) });
   keeper.request(named('first'));
   await expect.poll(() => troubles).toEqual(['full']);
@@ -62,8 +62,48 @@ it('has each draft noted before the write begins, and struck off when it is writ
 it('keeps the note of what could not be written', async () => {
   const notes: KeptJob[] = [];
   const journal = { ...noJournal, note: (job: KeptJob) => void notes.push(job), clear: () => void notes.splice(0) };
-  const keeper = new JobKeeper({ put: () => Promise.reject(new Error('no')) }, 4, silent, journal);
+  const keeper = new JobKeeper({ ...memoryKeep(), put: () => Promise.reject(new Error('no')) }, 4, silent, journal);
   keeper.request(named('first'));
   await keeper.flush();
   expect(notes.at(-1)).toMatchObject({ draft: named('first'), revision: 4 });
+  keeper.drop();
+});
+
+it('tries what failed again by itself after a while, and less and less often', async () => {
+  vi.useFakeTimers();
+  try {
+    const keep = memoryKeep();
+    let tries = 0;
+    const put: typeof keep.put = async (job) => {
+      tries++;
+      if (tries < 4) throw new DOMException('full', 'QuotaExceededError');
+      return keep.put(job);
+    };
+    const keeper = new JobKeeper({ ...keep, put }, 0, silent);
+    keeper.request(named('first'));
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(tries).toBe(2);
+    await vi.advanceTimersByTimeAsync(1900);
+    expect(tries).toBe(2);
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(tries).toBe(4);
+    expect((await keep.job('a'))?.draft).toEqual(named('first'));
+    expect(keeper.settled).toBe(true);
+  } finally {
+    vi.useRealTimers();
+  }
+});
+
+it('keeps the job anew where the storage was cleared, and what was typed meanwhile', async () => {
+  const keep = memoryKeep();
+  const cleared: string[] = [];
+  const keeper = new JobKeeper(keep, 0, { ...silent, cleared: (job) => cleared.push(job) });
+  keeper.request(named('first'));
+  await keeper.flush();
+  await keep.removeForGood('a');
+  keeper.request(named('second'));
+  keeper.request(named('third'));
+  await keeper.flush();
+  expect(cleared).toEqual(['a']);
+  expect(await keep.job('a')).toMatchObject({ draft: named('third') });
 });

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { openDB } from 'idb';
+import { deleteDB, openDB } from 'idb';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { browserKeep, type KeptPhoto, openKeep, openSession } from '../../../../src/job';
 import { databaseVersion } from '../../../../src/job/keep/database';
@@ -140,8 +140,24 @@ describe('a database', () => {
   it('makes way for a newer version that another page brings', async () => {
     const keep = await browserKeep(name);
     const newer = await openDB(name, databaseVersion + 1);
-    await expect(keep.put(job('a'))).rejects.toMatchObject({ name: 'InvalidStateError' });
+    await expect(keep.put(job('a'))).rejects.toMatchObject({ trouble: 'newer' });
     newer.close();
+  });
+
+  it('that is deleted under the page is made anew at the next call', async () => {
+    const keep = await browserKeep(name);
+    await keep.put(job('a'));
+    await deleteDB(name);
+    expect(await keep.jobs()).toEqual([]);
+    expect(await keep.put(job('a', 1))).toBeNull();
+    expect(await keep.put(job('a'))).toBe(1);
+  });
+
+  it('remembers texts beside the jobs', async () => {
+    const keep = await browserKeep(name);
+    expect(await keep.recall('what')).toBeUndefined();
+    await keep.remember('what', 'this');
+    expect(await keep.recall('what')).toBe('this');
   });
 
   it('that an old page holds open is not waited for', async () => {
