@@ -80,7 +80,8 @@ export async function openSession({
   const draftStore = createDraftStore(restored ?? draftOf(first, newId()));
 
   const requestSolve = latestOnly(solve, {
-    done: (solved, result) => setState({ result, solved, failure: null, unsolved: null, working: latestJob !== solved }),
+    done: (solved, result) =>
+      setState({ result, solved, failure: null, unsolved: null, working: latestJob !== solved }),
     failed: (job, error) =>
       setState({
         working: latestJob !== job,

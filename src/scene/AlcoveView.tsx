@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import type { DryFit, Job, Result } from '../core';
 import { AlcoveStage } from './AlcoveStage';
 import { BuiltMesh } from './BuiltMesh';
@@ -37,12 +37,14 @@ export interface AlcoveViewProps {
   calm: boolean;
   /** counts up each time the first view is asked for again */
   reset: number;
+  /** a flat picture that stands in for the drawing */
+  instead?: ReactNode;
 }
 
-/** The measured alcove in 3D with its panels. Where the browser cannot draw it, a sentence takes its place. */
+/** The measured alcove in 3D with its panels. Where the browser cannot draw it, a sentence and a flat picture take its place. */
 export function AlcoveView(props: AlcoveViewProps) {
   return (
-    <Drawable besides="Readings, figures and templates work as usual.">
+    <Drawable besides="Readings, figures and templates work as usual." instead={props.instead}>
       {(onLost) => <Drawing {...props} onLost={onLost} />}
     </Drawable>
   );

@@ -1,5 +1,5 @@
 import { Canvas, useThree } from '@react-three/fiber';
-import { useCallback, useMemo, useRef } from 'react';
+import { type ReactNode, useCallback, useMemo, useRef } from 'react';
 import { type Group, NeutralToneMapping } from 'three';
 import type { Job, Result } from '../../core';
 import { Drawable } from '../Drawable';
@@ -47,12 +47,16 @@ export interface FinishedViewProps {
   figures: FigureWords | null;
   description: string;
   onPhotographer: (photographer: Photographer | null) => void;
+  /** a flat picture that stands in for the drawing */
+  instead?: ReactNode;
 }
 
-/** The finished alcove as it will look. Where the browser cannot draw it, a sentence takes its place. */
+/** The finished alcove as it will look. Where the browser cannot draw it, a sentence and a flat picture take its place. */
 export function FinishedView(props: FinishedViewProps) {
   return (
-    <Drawable besides="Lists and prices work as usual.">{(onLost) => <Drawing {...props} onLost={onLost} />}</Drawable>
+    <Drawable besides="Lists and prices work as usual." instead={props.instead}>
+      {(onLost) => <Drawing {...props} onLost={onLost} />}
+    </Drawable>
   );
 }
 

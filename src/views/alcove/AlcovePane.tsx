@@ -1,6 +1,6 @@
-import { lazy, useState } from 'react';
+import { useState } from 'react';
 import { useSessionState } from '../../job';
-import { useLengths, useTouched } from '../parts';
+import { loaded, useLengths, useTouched } from '../parts';
 import styles from './alcove.module.css';
 import { DrawingControls } from './DrawingControls';
 import { useDrawing } from './drawing-store';
@@ -8,7 +8,7 @@ import { FirstPicture } from './FirstPicture';
 import { itemTitle } from './item-title';
 import { useCalm } from './useCalm';
 
-const AlcoveView = lazy(() => import('../../scene').then((scene) => ({ default: scene.AlcoveView })));
+const AlcoveView = loaded(() => import('../../scene').then((scene) => scene.AlcoveView));
 
 interface AlcovePaneProps {
   /** a panel by its name, or a piece by its id */
@@ -35,11 +35,27 @@ export function AlcovePane({ picked, onPick }: AlcovePaneProps) {
       <div className={styles.stage} data-testid="alcove">
         {result && job ? (
           <FirstPicture {...{ result, job }}>
-            <AlcoveView
-              {...{ result, job, factor, off, layers, tags, traced, picked, onPick, description, calm, reset }}
-              dryFit={tried?.of === result ? tried.dryFit : null}
-              lengthText={lengths.text}
-            />
+            {(instead) => (
+              <AlcoveView
+                {...{
+                  result,
+                  job,
+                  factor,
+                  off,
+                  layers,
+                  tags,
+                  traced,
+                  picked,
+                  onPick,
+                  description,
+                  calm,
+                  reset,
+                  instead,
+                }}
+                dryFit={tried?.of === result ? tried.dryFit : null}
+                lengthText={lengths.text}
+              />
+            )}
           </FirstPicture>
         ) : (
           <p className={styles.wait}>{working ? 'Working out the alcove…' : 'Nothing to draw yet.'}</p>

@@ -1,11 +1,11 @@
-import { lazy, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Photographer, Side } from '../../scene';
 import { FirstPicture, useCalm } from '../alcove';
-import { lengthsIn, useTouched } from '../parts';
+import { lengthsIn, loaded, useTouched } from '../parts';
 import styles from './client.module.css';
 import { useStage } from './stage-store';
 
-const FinishedView = lazy(() => import('../../scene').then((scene) => ({ default: scene.FinishedView })));
+const FinishedView = loaded(() => import('../../scene').then((scene) => scene.FinishedView));
 
 interface StageProps {
   sides: readonly Side[];
@@ -28,12 +28,14 @@ export function Stage({ sides, wiped, description, onPhotographer = nobody }: St
   return (
     <div className={styles.stage} data-testid="finished" data-count={sides.length} data-wiped={wiped || undefined}>
       <FirstPicture {...{ job, result }}>
-        <FinishedView
-          {...{ sides, layers, viewpoint, person, calm, description, onPhotographer }}
-          wipe={wiped && sides.length === 2 ? wipe / 100 : null}
-          reset={asked}
-          figures={sides.length === 1 && (bare ? leans : dimensions) ? lengths : null}
-        />
+        {(instead) => (
+          <FinishedView
+            {...{ sides, layers, viewpoint, person, calm, description, onPhotographer, instead }}
+            wipe={wiped && sides.length === 2 ? wipe / 100 : null}
+            reset={asked}
+            figures={sides.length === 1 && (bare ? leans : dimensions) ? lengths : null}
+          />
+        )}
       </FirstPicture>
       {wiped && sides.length === 2 && touched && (
         <>

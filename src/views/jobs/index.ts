@@ -1,4 +1,4 @@
-import { lazy } from 'react';
+import { loaded } from '../parts';
 
 /** Loaded when it is first entered. */
-export const Jobs = lazy(async () => ({ default: (await import('./Jobs')).Jobs }));
+export const Jobs = loaded(async () => (await import('./Jobs')).Jobs);

@@ -22,9 +22,10 @@ export {
   Warning,
   Wave,
 } from './icons';
-export { loadedSoon } from './loadedSoon';
+export { loaded, loadedSoon } from './loaded';
 export { MenuContent, MenuItem } from './Menu';
 export { NumberField } from './NumberField';
+export { PartBoundary } from './PartBoundary';
 export { PartTabs } from './PartTabs';
 export { Segments } from './Segments';
 export { SidedField } from './SidedField';

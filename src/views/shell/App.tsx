@@ -1,7 +1,7 @@
-import { lazy, Suspense, useEffect, useRef } from 'react';
+import { Suspense, useEffect, useRef } from 'react';
 import { type Session, SessionProvider, useDraft, useSessionState } from '../../job';
 import { Jobs } from '../jobs';
-import { loadedSoon } from '../parts';
+import { loaded, loadedSoon, PartBoundary } from '../parts';
 import { type Place, usePlace } from '../place';
 import { Site } from '../site';
 import { Notices } from './Notices';
@@ -21,8 +21,8 @@ const titles: Record<Place['name'], string> = {
 
 const Bench = loadedSoon(() => import('../bench').then(({ Bench }) => Bench));
 const Van = loadedSoon(() => import('../van').then(({ Van }) => Van));
-const Client = lazy(() => import('../client').then(({ Client }) => ({ default: Client })));
-const Shared = lazy(() => import('../client').then(({ Shared }) => ({ default: Shared })));
+const Client = loaded(() => import('../client').then(({ Client }) => Client));
+const Shared = loaded(() => import('../client').then(({ Shared }) => Shared));
 
 export function App({ session }: { session: Session }) {
   return (
@@ -56,7 +56,11 @@ function Shell() {
           </Suspense>
         )}
         <div key={id} inert={elsewhere}>
-          {place.name === 'site' && <Site part={place.part} />}
+          {place.name === 'site' && (
+            <PartBoundary>
+              <Site part={place.part} />
+            </PartBoundary>
+          )}
           {place.name === 'bench' && (
             <Suspense fallback={<p>Loading…</p>}>
               <Bench item={place.item} />

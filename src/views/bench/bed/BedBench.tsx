@@ -1,15 +1,15 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import type { Job, PanelName, Result } from '../../../core';
 import { bedLines, bedText } from '../../../output';
 import { panelTitle } from '../../alcove';
 import { Problems } from '../../findings';
-import { Card, Cross, useTouched } from '../../parts';
+import { Card, Cross, loaded, useTouched } from '../../parts';
 import { goTo } from '../../place';
 import styles from '../bench.module.css';
 import { BeddingForm } from './BeddingForm';
 import bed from './bed.module.css';
 
-const BedPicture = lazy(() => import('./BedPicture').then(({ BedPicture: picture }) => ({ default: picture })));
+const BedPicture = loaded(() => import('./BedPicture').then(({ BedPicture: picture }) => picture));
 
 /** How a panel's sheet sits on its wall: the bed in 3D, what is known of it, its shims, and what it is made of. */
 export function BedBench({ panel, job, result }: { panel: PanelName; job: Job; result: Result }) {

@@ -1,12 +1,12 @@
-import { lazy, Suspense, useEffect, useId, useState } from 'react';
+import { Suspense, useEffect, useId, useState } from 'react';
 import type { Job, PanelName, Result } from '../../../core';
 import { degrees } from '../../../output';
 import { panelTitle, useCalm } from '../../alcove';
-import { Segments, useTouched } from '../../parts';
+import { loaded, Segments, useTouched } from '../../parts';
 import { setBefore } from './set-before';
 import styles from './way.module.css';
 
-const WayView = lazy(() => import('../../../scene').then((scene) => ({ default: scene.WayView })));
+const WayView = loaded(() => import('../../../scene').then((scene) => scene.WayView));
 
 /** The whole way takes this long when it plays, ms. */
 const LASTS = 6000;
