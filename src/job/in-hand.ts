@@ -12,6 +12,8 @@ export interface InHandReport {
   /** whether another page edits the job in hand */
   elsewhere(elsewhere: boolean): void;
   tell(notice: string): void;
+  /** a job was not in the storage any more, and has been kept anew */
+  cleared(): void;
   /** the list of jobs is not as it was */
   listed(): void;
 }
@@ -138,6 +140,7 @@ export class InHand {
     this.unwritten.delete(id);
     this.parts.journal.clear(id);
     this.steps.delete(id);
+    this.parts.report.listed();
   }
 
   private readonly lost = () => {
@@ -242,10 +245,7 @@ export class InHand {
       overtaken: (draft: Draft) =>
         void this.keepApart(this.id === draft.id ? this.parts.store.getState().draft : draft),
       cleared: (job: string) => {
-        report.tell(
-          'This job was not in the browser’s storage any more: the storage was cleared, or the job was removed elsewhere. ' +
-            'It is kept again as it stands here, without photos that are gone. Save it as a file to be safe.',
-        );
+        report.cleared();
         if (keeper === this.keeper) void keep.makeCurrent(job).catch(() => undefined);
       },
     };

@@ -29,6 +29,8 @@ export interface SessionState {
   keeping: 'kept' | 'writing' | 'not-kept';
   /** why the job is not kept; null where it is */
   trouble: StorageTrouble | null;
+  /** a job was not in the storage any more and was kept anew, and nobody has said yet that he has seen this */
+  cleared: boolean;
   /** another page edits this job; it is shown here as it is there */
   elsewhere: boolean;
   /** goes up when the list of jobs may have changed */
@@ -69,6 +71,7 @@ export async function openSession({
     badFile: null,
     keeping: trouble === null ? 'kept' : 'not-kept',
     trouble,
+    cleared: false,
     elsewhere: false,
     listed: 0,
     notice: null,
@@ -124,6 +127,7 @@ export async function openSession({
       trouble: (now) => setState({ keeping: 'not-kept', trouble: trouble ?? now }),
       elsewhere: (elsewhere) => setState({ elsewhere }),
       tell: (notice) => setState({ notice }),
+      cleared: () => setState({ cleared: true }),
       listed: () => setState(({ listed }) => ({ listed: listed + 1 })),
     },
   });
@@ -174,6 +178,7 @@ export async function openSession({
     dismissBadFile: () => setState({ badFile: null }),
     tell: (notice: string) => setState({ notice }),
     dismissNotice: () => setState({ notice: null }),
+    dismissCleared: () => setState({ cleared: false }),
   };
 }
 

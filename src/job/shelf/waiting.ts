@@ -1,8 +1,8 @@
 import { z } from 'zod';
 
 const day = 86_400_000;
-/** Between two starts so much counts at most, ms: a clock that was set wrong, or is set right, removes nothing. */
-const mostBetween = 7 * day;
+/** A longer gap between two starts tells of a clock that was set as likely as of a rest: it counts as a day. */
+const longestGap = 8 * day;
 
 const waitingSchema = z.object({
   /** clock at the last start, ms since 1970 */
@@ -38,7 +38,8 @@ export function countOn(
   now: number,
   days: number,
 ): { waiting: Waiting; over: string[] } {
-  const passed = before ? Math.min(Math.max(0, now - before.seenAt), mostBetween) : 0;
+  const gap = Math.max(0, now - (before?.seenAt ?? now));
+  const passed = gap > longestGap ? day : gap;
   const counted = (before?.counted ?? 0) + passed;
   const since = Object.fromEntries(deleted.map((id) => [id, before?.since[id] ?? counted]));
   const over = deleted.filter((id) => counted - since[id]! >= days * day);

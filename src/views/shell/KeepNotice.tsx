@@ -14,7 +14,24 @@ const words: Record<StorageTrouble, string> = {
 
 /** Where the job stands between this page, storage and other pages; nothing where all is well. */
 export function KeepNotice() {
+  const { dismissCleared } = useSession();
   const trouble = useSessionState((state) => state.trouble);
+  const cleared = useSessionState((state) => state.cleared);
+  if (trouble === null && cleared)
+    return (
+      <Callout weight="warn">
+        <div className={styles.notice}>
+          <p>
+            This job was not in the browser’s storage any more: the storage was cleared, or the job was removed
+            elsewhere. It is kept again as it stands here; photos and other jobs may be gone. Save it as a file to be
+            safe.
+          </p>
+          <button type="button" onClick={dismissCleared}>
+            Close
+          </button>
+        </div>
+      </Callout>
+    );
   if (trouble === null) return null;
   return (
     <Callout weight="warn">
