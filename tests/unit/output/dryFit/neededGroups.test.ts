@@ -19,3 +19,9 @@ it('refuses a line of more corners than the file has lines, and a file that brea
   );
   expect(() => neededGroups(LINE.join('\n'))).toThrow('breaks off');
 });
+
+it('puts a light polyline’s corners after what else is said of it', () => {
+  const start = [0, 'SECTION', 2, 'ENTITIES', 0, 'LWPOLYLINE'];
+  const text = dxf(...start, 90, 2, 10, 0, 20, 0, 2, 'x', 10, 5, 20, 5, 8, 'cut', 0, 'ENDSEC');
+  expect(neededGroups(text)).toBe(dxf(...start, 90, 2, 2, 'x', 8, 'cut', 10, 0, 20, 0, 10, 5, 20, 5, 0, 'ENDSEC'));
+});
