@@ -1,3 +1,5 @@
+import { useEffect } from 'react';
+import { useDraft } from '../../../job';
 import { ChooseFile } from './ChooseFile';
 import { InJob } from './InJob';
 import { Sorted } from './Sorted';
@@ -9,6 +11,9 @@ import { Working } from './Working';
 /** From the file of a scan to the walls of the job. */
 export function ScanPart() {
   const stage = useScan((state) => state.stage);
+  const enter = useScan((state) => state.enter);
+  const job = useDraft(({ draft }) => draft.id);
+  useEffect(() => enter(job), [enter, job]);
   return (
     <div className={styles.all}>
       {stage.at === 'choosing' && <ChooseFile />}

@@ -47,11 +47,10 @@ export interface Picked {
   how: string;
 }
 
-interface ScanState {
+interface ScanInHand {
   stage: Stage;
   /** a sentence that says what went wrong last */
   fault: string | null;
-  revision: number;
   counts: number[];
   picked: Picked | null;
   visible: ReadonlySet<LabelName>;
@@ -59,7 +58,14 @@ interface ScanState {
   lasso: boolean;
   done: Relabelled[];
   undone: Relabelled[];
+}
 
+interface ScanState extends ScanInHand {
+  /** identity of the job that the scan in hand is for */
+  job: string | null;
+  revision: number;
+  /** Takes up the scan that this job had in hand; that of the job before is kept for when it comes into hand again. */
+  enter(job: string): void;
   read(files: readonly File[], table?: TableLayout | null): Promise<void>;
   say(what: Partial<Pick<Understood, 'unit' | 'up'>>): void;
   find(options: SegmentOptions): Promise<void>;
@@ -94,11 +100,27 @@ const fresh = {
 const stoppedByItself =
   'The work on this scan stopped by itself, most likely for want of memory. Close other pages, or save the scan with fewer points. The job is as it was.';
 
+/** Scans of jobs that are not in hand. */
+const others = new Map<string, ScanInHand>();
+
 /** The scan in hand, from the file to its sorted points. It stays while another part of the survey is looked at. */
 export const useScan = create<ScanState>()((set, get) => ({
   stage: choosing,
+  job: null,
   revision: 0,
   ...fresh,
+
+  enter: (job) => {
+    if (get().job === job) return;
+    const { stage } = get();
+    if (stage.at === 'working') stage.stop();
+    set((state) => {
+      if (state.job !== null) others.set(state.job, inHandOf(state));
+      const own = others.get(job) ?? { ...fresh, stage: choosing };
+      others.delete(job);
+      return { ...own, job, revision: state.revision + 1 };
+    });
+  },
 
   read: async (files, table = null) => {
     const before = get().stage;
@@ -197,4 +219,26 @@ const recounted = ({ labels }: Sorted, revision: number) => ({
   counts: labelCounts(labels, LABEL_NAMES.length),
   revision: revision + 1,
   picked: null,
+});
+
+const inHandOf = ({
+  stage,
+  fault,
+  counts,
+  picked,
+  visible,
+  emphasised,
+  lasso,
+  done,
+  undone,
+}: ScanState): ScanInHand => ({
+  stage,
+  fault,
+  counts,
+  picked,
+  visible,
+  emphasised,
+  lasso,
+  done,
+  undone,
 });
