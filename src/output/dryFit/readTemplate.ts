@@ -43,10 +43,24 @@ function templateOf(dxf: IDxf): FlatTemplate {
     back: back ? back.map(toFlat) : null,
     holes: on('hole').flatMap((entity) => {
       if (entity.type !== 'CIRCLE') return [];
-      const { center, radius } = entity as IEntity & { center: { x: number; y: number }; radius: number };
-      return [{ centre: toFlat([center.x * mm, center.y * mm]), diameter: 2 * radius * mm }];
+      const { center, radius } = entity as IEntity & { center?: Corner; radius: number };
+      if (!isReal(radius)) throw new Unreadable('a circle on its layer "hole" has no radius');
+      return [{ centre: toFlat(placeOf(center, entity, mm)), diameter: 2 * radius * mm }];
     }),
   };
+}
+
+/** No template reaches farther, in any unit. */
+const FARTHEST = 1e6;
+const isReal = (value: number | undefined): value is number => value !== undefined && Math.abs(value) <= FARTHEST;
+
+type Corner = { x?: number; y?: number };
+
+/** A corner's place, mm. */
+function placeOf(corner: Corner | undefined, { layer }: IEntity, mm: number): Point {
+  const { x, y } = corner ?? {};
+  if (!isReal(x) || !isReal(y)) throw new Unreadable(`a point on its layer "${layer}" has no place on any sheet`);
+  return [x * mm, y * mm];
 }
 
 const isText = (entity: IEntity): entity is ITextEntity => entity.type === 'TEXT' || entity.type === 'MTEXT';
@@ -57,5 +71,5 @@ function pathOf(entity: IEntity, mm: number): Path[] {
   if (vertices.some((vertex) => 'bulge' in vertex && vertex.bulge)) {
     throw new Unreadable(`an arc stands in a line on its layer "${entity.layer}"; straight lines are wanted`);
   }
-  return [{ points: vertices.map(({ x, y }): Point => [x * mm, y * mm]), closed: shape === true }];
+  return [{ points: vertices.map((vertex) => placeOf(vertex, entity, mm)), closed: shape === true }];
 }

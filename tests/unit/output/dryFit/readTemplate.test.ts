@@ -100,6 +100,8 @@ describe('readTemplate', () => {
     expect(await why(file(same, { skip: 'axes' }))).toContain('layer "axes" lacks the L');
     expect(await why(file(same, { bulge: 0.4 }))).toContain('an arc stands in a line');
     expect(await why(file(same, { units: Units.Parsecs }))).toContain('unit that is not known');
+    const torn = file(same, {}).replace(/(\n *10\r?\n)[^\r\n]*/g, '$1x');
+    expect(await why(torn)).toMatch(/^a point on its layer ".*" has no place on any sheet$/);
     expect(await why('no drawing at all')).toContain('no DXF that can be read');
   });
 });
