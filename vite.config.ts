@@ -2,11 +2,12 @@ import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { guidePages } from './src/guide/build/index.ts';
 
 export default defineConfig({
   base: './',
   publicDir: 'src/public',
-  plugins: [react(), policyOfBuildOnly(), installable()],
+  plugins: [react(), guidePages(), policyOfBuildOnly(), installable()],
   build: { target: 'es2022', chunkSizeWarningLimit: 1200 },
   worker: { format: 'es' },
   test: {

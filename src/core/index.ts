@@ -36,6 +36,7 @@ export type {
 } from './diagnose';
 export { type Lean, leanOver } from './diagnose';
 export {
+  DRY_FIT_TOLERANCE,
   type DryFit,
   dryFit,
   type EdgeFit,
@@ -82,6 +83,7 @@ export {
   type PanelEdge,
   type PanelHole,
   type PanelName,
+  PLANE_UP_TO,
   type Point,
   type Problem,
   settingOrder,
@@ -125,7 +127,7 @@ export {
   type TaxLine,
 } from './price';
 export { extent, spaced } from './range';
-export { Z_95 } from './reliability';
+export { DELTA_0, normalCritical, SINGLE_SIGNIFICANCE, Z_95 } from './reliability';
 export type { Result } from './result';
 export {
   type CondenseOptions,
@@ -144,13 +146,16 @@ export {
   segmentScan,
 } from './scan';
 export type { ResidualMap } from './scanned';
-export type { SequenceStep } from './sequence';
+export { cautions, type SequenceStep } from './sequence';
 export type { BracketLine, ShelfPiece } from './shelf';
 export type { Slip, SlipKind } from './slip';
 export { solve } from './solve';
-export { type TakenValue, takenValue } from './survey';
+export { angleSd, gapSd, straightedgeSd, type TakenValue, takenValue, tapeSd } from './survey';
 export {
   type FigureName,
+  GROSSLY_LEANING,
+  GROSSLY_UNEVEN,
+  JOINT_TAKES_UP,
   type JudgedFigure,
   type Judgement,
   type PlaceVerdict,

@@ -1,8 +1,9 @@
 // Takes the picture of README.md from the built app: npm run picture
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { chromium, type Page } from '@playwright/test';
+import { chromium } from '@playwright/test';
 import { preview } from 'vite';
+import { atRest } from './atRest';
 import { browserLaunch } from './browser';
 import { freePort } from './freePort';
 
@@ -19,21 +20,9 @@ try {
   await page.mouse.move(700, 890);
   await page.locator('canvas').first().waitFor();
   await page.waitForLoadState('networkidle');
-  writeFileSync(target, await stillScreenshot(page));
+  writeFileSync(target, await atRest(() => page.screenshot()));
   console.log(`Wrote ${target}`);
 } finally {
   await browser.close();
   await server.close();
-}
-
-/** The page once it looks the same twice in a row. */
-async function stillScreenshot(page: Page): Promise<Buffer> {
-  let last = await page.screenshot();
-  for (let look = 0; look < 20; look++) {
-    await page.waitForTimeout(1000);
-    const now = await page.screenshot();
-    if (now.equals(last)) return now;
-    last = now;
-  }
-  throw new Error('the page does not come to rest');
 }

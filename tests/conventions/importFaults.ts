@@ -13,11 +13,12 @@ const LAYERS: Readonly<Record<string, readonly string[]>> = {
   core: [],
   milp: ['core'],
   output: ['core'],
+  guide: ['core'],
   scan: ['core'],
   job: ['core', 'milp', 'scan'],
   scene: ['core'],
   cli: ['core', 'milp', 'output'],
-  views: ['core', 'job', 'output', 'scan', 'scene'],
+  views: ['core', 'guide', 'job', 'output', 'scan', 'scene'],
 };
 
 /** The packages that the model stands on. It draws nothing, keeps nothing and runs anywhere. */

@@ -1,2 +1,2 @@
 export { dryFit, dryFitIn, type FlatTemplate, type ReadBack } from './dryFit';
-export type { DryFit, EdgeFit, PieceFit } from './report';
+export { DRY_FIT_TOLERANCE, type DryFit, type EdgeFit, type PieceFit } from './report';

@@ -10,7 +10,7 @@ import type { LaidSheet } from './lay';
 import type { CutMethod, Gap, PanelEdge, Point } from './panel';
 
 /** Strips up to this wide are planed or sanded off rather than cut, mm: 1/4 in (common practice, no source). */
-const PLANE_UP_TO = 6.35;
+export const PLANE_UP_TO = 6.35;
 
 /** An edge that needs more than the customary three marks chooses them from at least this many places. */
 const CANDIDATES = 64;

@@ -1,6 +1,7 @@
 export { againstBack, besideWall, type EdgeAt, overRim, towardsRoom } from './clearance';
 export { contourKinks, contourRise } from './contour';
 export { sampleEdge } from './curve';
+export { PLANE_UP_TO } from './cutEdge';
 export { frontLine, type PanelEdges, panelEdges } from './edges';
 export { fewestMarks } from './fewestMarks';
 export { fitPanel, type Seated } from './fitPanel';

@@ -7,7 +7,7 @@ import type { EdgeRunOut } from './report';
  * What the sealant or the trim of a joint takes up of an edge that is cut straight and square, mm: 1/8 in (common
  * practice, no source).
  */
-const JOINT_TAKES_UP = MM_PER_INCH / 8;
+export const JOINT_TAKES_UP = MM_PER_INCH / 8;
 
 const level = (edge: EdgeName): boolean => edge === 'bottom' || edge === 'top';
 

@@ -1,6 +1,6 @@
 import { useSessionState } from '../../job';
 import { ruleWords } from '../../output';
-import { Card } from '../parts';
+import { Card, GuideLink } from '../parts';
 import { wallTitle } from './figures';
 import { Tolerances } from './Tolerances';
 import { VerdictCard } from './VerdictCard';
@@ -21,6 +21,9 @@ export function Verdicts() {
         <VerdictCard title="Right corner" verdict={corners.right.verdict} />
         <VerdictCard title="Rim" verdict={rim.verdict} />
       </div>
+      <GuideLink page="site" section="hold-and-do-not-cut">
+        When to hold, and not cut
+      </GuideLink>
       <Tolerances />
       <p className={styles.rule}>{ruleWords}</p>
       <p className={styles.rule}>

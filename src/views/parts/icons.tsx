@@ -35,6 +35,7 @@ export const ChevronUp = icon('M4.5 12.5 10 7l5.5 5.5');
 export const Cross = icon('M5 5l10 10M15 5 5 15');
 export const Info = icon('M10 9v7.5M10 4h.01');
 export const Keyboard = icon('M2.5 5h15v10h-15zM6 8.5h.01M10 8.5h.01M14 8.5h.01M6.5 12h7');
+export const Question = icon('M7 7.5a3 3 0 1 1 4.6 2.5c-1 .7-1.6 1.2-1.6 2.5M10 16h.01');
 export const Plus = icon('M10 4v12M4 10h12');
 export const Minus = icon('M4 10h12');
 export const Tick = icon('M4 10.5 8.5 15 16 5.5');

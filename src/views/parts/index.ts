@@ -3,6 +3,7 @@ export { Card } from './Card';
 export { ChoiceField, type ChoiceFieldProps } from './ChoiceField';
 export { DateField } from './DateField';
 export { Download, type FileMade } from './Download';
+export { GuideLink } from './GuideLink';
 export {
   ArrowLeft,
   ArrowRight,
@@ -15,6 +16,7 @@ export {
   Minus,
   More,
   Plus,
+  Question,
   Redo,
   Rubout,
   Tick,

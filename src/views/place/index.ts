@@ -1,8 +1,11 @@
+export { guideFor } from './guideFor';
 export {
   addressOf,
   type BenchGroup,
   type ClientPart,
+  type GuideName,
   goTo,
+  guideNames,
   type Place,
   placeOf,
   type SitePart,

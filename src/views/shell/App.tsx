@@ -16,12 +16,14 @@ const titles: Record<Place['name'], string> = {
   van: 'Van',
   jobs: 'All jobs',
   client: 'Client',
+  guide: 'Guide',
   link: 'A shared job',
 };
 
 const Bench = loadedSoon(() => import('../bench').then(({ Bench }) => Bench));
 const Van = loadedSoon(() => import('../van').then(({ Van }) => Van));
 const Client = loaded(() => import('../client').then(({ Client }) => Client));
+const Guide = loadedSoon(() => import('../guide').then(({ Guide }) => Guide));
 const Shared = loaded(() => import('../client').then(({ Shared }) => Shared));
 
 export function App({ session }: { session: Session }) {
@@ -39,6 +41,8 @@ function Shell() {
   const main = useRef<HTMLElement>(null);
   useUndoKeys();
   useEffect(() => {
+    // A page of the guide has a title and a place of its own.
+    if (place.name === 'guide') return;
     document.title = `${titles[place.name]} · Nookwright`;
     window.scrollTo(0, 0);
   }, [place.name]);
@@ -77,6 +81,11 @@ function Shell() {
             </Suspense>
           )}
         </div>
+        {place.name === 'guide' && (
+          <Suspense fallback={<p>Loading…</p>}>
+            <Guide page={place.page} section={place.section} />
+          </Suspense>
+        )}
         {place.name === 'link' && (
           <Suspense fallback={<p>Loading…</p>}>
             <Shared link={place.text} />

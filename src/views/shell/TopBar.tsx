@@ -1,7 +1,7 @@
 import type { DisplayUnit } from '../../core';
 import { useDraft, useHistory, useSession, useSessionState } from '../../job';
-import { Redo, Segments, Undo } from '../parts';
-import { addressOf, usePlace } from '../place';
+import { Question, Redo, Segments, Undo } from '../parts';
+import { addressOf, guideFor, usePlace } from '../place';
 import { JobMenu } from './JobMenu';
 import { Mark } from './Mark';
 import { Places } from './Places';
@@ -25,8 +25,9 @@ export function TopBar() {
       Nookwright
     </h1>
   );
+  const place = usePlace();
   // What somebody shared is no job in hand: nothing of the own job stands over it.
-  if (usePlace().name === 'link') {
+  if (place.name === 'link') {
     return (
       <header className={styles.top} data-shared>
         {brand}
@@ -61,6 +62,15 @@ export function TopBar() {
           <span className={styles.word}>Redo</span>
         </button>
         <Segments label="Units" value={unit} choices={units} onChoose={(chosen) => choose(['display'], chosen)} />
+        <a
+          className={styles.guide}
+          aria-label="Guide"
+          aria-current={place.name === 'guide' ? 'page' : undefined}
+          href={addressOf(guideFor(place))}
+        >
+          <Question />
+          <span className={styles.word}>Guide</span>
+        </a>
         <JobMenu />
       </div>
     </header>

@@ -1,0 +1,2 @@
+export { guidePages } from './guidePages.ts';
+export { type PageSource, setPage } from './setPage.ts';

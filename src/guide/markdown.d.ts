@@ -1,0 +1,3 @@
+declare module '*.md' {
+  export const page: import('./page').Page;
+}
