@@ -34,17 +34,29 @@ export async function run({ count = 1_000_000 }: BenchOptions): Promise<Row[]> {
         value: share(fits, 0.5),
         unit: 'ms',
         against: { what: 'one plain pass', value: share(passes, 0.5) },
+        asked: { of: 'ratio', atMost: 25 },
       },
       { what: `${points} points, per point`, value: (1e6 * share(fits, 0.5)) / points, unit: 'ns' },
       {
         what: `${points} points, most memory`,
         value: process.resourceUsage().maxRSS / 2 ** 10,
         unit: 'MiB',
+        asked: { atMost: 1024 },
         note: 'whole process, the simulated file and its points among it',
       },
     );
   }
-  return rows;
+  const [small, large] = rows.filter(({ unit }) => unit === 'ms');
+  return [
+    ...rows,
+    {
+      what: 'growth with the points, power',
+      value: Math.log10(large!.value / small!.value),
+      unit: '1',
+      asked: { atMost: 1.05 },
+      note: 'from the first count to ten times as many',
+    },
+  ];
 }
 
 /** A binary little-endian PLY file of points in single precision, as scanners write, up along its z, in m. */
