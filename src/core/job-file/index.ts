@@ -10,7 +10,6 @@ export {
   type Job,
   type JobInput,
   jobSchema,
-  LEAST_PROFILE_STEP,
   type Priors,
   type Rim,
   type Schedule,
@@ -21,6 +20,7 @@ export {
 } from './job';
 export { type Fault, type ParsedJob, parseJob, parseJobText, pathText } from './parse';
 export type { Prices } from './prices';
+export { LEAST_PROFILE_STEP } from './profileStep';
 export type { Quote } from './quote';
 export {
   type EarlierValue,
@@ -28,12 +28,9 @@ export {
   type ReadingKind,
   type ReadingOf,
   reading,
-  SIDES,
-  type Side,
   type Station,
-  WALLS,
-  type WallName,
 } from './reading';
 export { type Scan, type ScanGrid, type ScannedEdge, type ScanSurface, scan } from './scan';
 export { type Shelf, shelf } from './shelf';
+export { SIDES, type Side, WALLS, type WallName } from './sides';
 export type { Trim } from './trim';

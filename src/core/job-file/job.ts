@@ -8,6 +8,7 @@ import { idText, lineText, millimetres, standardDeviation } from './field';
 import { finish } from './finish';
 import { legs } from './leg';
 import { prices } from './prices';
+import { LEAST_PROFILE_STEP } from './profileStep';
 import { quote } from './quote';
 import { reading } from './reading';
 import { scan } from './scan';
@@ -40,9 +41,6 @@ const priors = z.strictObject({
   rimLevel: standardDeviation(200).default(5),
   frontPlumb: standardDeviation(200).default(8),
 });
-
-/** Points of the rim's contour closer together than this outwards are one step in the rim, mm. */
-export const LEAST_PROFILE_STEP = 0.1;
 
 const rim = z
   .strictObject({

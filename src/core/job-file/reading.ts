@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import { degrees, height, idText, millimetres, noteText, positiveMillimetres, standardDeviation } from './field';
+import { SIDES, WALLS, type WallName } from './sides';
 
 /** Which instrument took a length, where a kind leaves the choice. */
 const lengthInstrument = z.enum(['tape', 'laser']);
-const side = z.enum(['left', 'right']);
-const wall = z.enum(['back', 'left', 'right']);
+const side = z.enum(SIDES);
+const wall = z.enum(WALLS);
 
 /** ISO 8601 in UTC. */
 const time = z.iso.datetime({
@@ -176,12 +177,7 @@ export const reading = z.discriminatedUnion('kind', [
 export type Reading = z.infer<typeof reading>;
 export type ReadingKind = Reading['kind'];
 export type ReadingOf<K extends ReadingKind> = Extract<Reading, { kind: K }>;
-export type Side = z.infer<typeof side>;
-export type WallName = z.infer<typeof wall>;
 export type Station = z.infer<typeof station>;
-/** The walls that carry a panel, and those of them beside the tub. */
-export const WALLS: readonly WallName[] = wall.options;
-export const SIDES: readonly Side[] = side.options;
 /** A value that stood in a reading, and when another took its place. */
 export interface EarlierValue {
   value: number;

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Job, Result } from '../../../core';
 import { surveyPlanner, useDraft, useSession } from '../../../job';
+import { useTouched } from '../../parts';
 import type { EntryStore } from './entry-store';
 
 /** A plan stands until the alcove turns out this much larger or smaller than it was made for, mm. */
@@ -16,7 +17,8 @@ interface MadeFor {
 
 /**
  * Keeps the plan of what is still to be read: made anew for another job, and where sizes, units or the panels' height
- * turn out otherwise. Where it cannot be made the person is told once and enters readings without it; each further change
+ * turn out otherwise. It is first made when somebody is there, so that opening the app does not fetch what plans. Where it
+ * cannot be made the person is told once and enters readings without it; each further change
  * of the job tries again.
  */
 export function usePlan(settled: { job: Job; result: Result } | null, entry: EntryStore): void {
@@ -26,11 +28,12 @@ export function usePlan(settled: { job: Job; result: Result } | null, entry: Ent
   const madeFor = useRef<MadeFor | null>(null);
   const told = useRef(false);
   const seen = useRef(settled);
+  const touched = useTouched();
   useEffect(() => {
     // Right after another job is opened what is settled still belongs to the one before.
     const before = madeFor.current !== null && madeFor.current.id !== id && seen.current === settled;
     seen.current = settled;
-    if (!settled || before) return;
+    if (!settled || before || !touched) return;
     const now = needs(settled.job, settled.result, id);
     if (madeFor.current && stillHolds(madeFor.current, now)) return;
     madeFor.current = now;
@@ -46,7 +49,7 @@ export function usePlan(settled: { job: Job; result: Result } | null, entry: Ent
         tell('The survey could not be planned. Readings can be entered all the same: add them to the record.');
       },
     );
-  }, [settled, id, entry, plan, tell]);
+  }, [settled, id, entry, plan, tell, touched]);
 }
 
 const needs = ({ display, fit, rim, readings }: Job, { walls, front, rim: top }: Result, id: string): MadeFor => ({
