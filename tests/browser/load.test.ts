@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
+import { fullPlan, jobWith, noisy, plausibleAlcove } from '../simulate';
+import { goTo, kept, openApp, valueField } from './app';
 import { watch } from './watch';
 
 const JOBS = 500;
@@ -73,5 +75,39 @@ test(`${JOBS} jobs with ${PHOTOS_EACH} photos each are listed, found, opened, sa
       }),
   );
   expect(stored).toBe(2 * JOBS * PHOTOS_EACH);
+  expect(watched).toEqual({ errors: [], strangers: [] });
+});
+
+test('a job of 400 readings opens, is worked out, and takes what is typed letter by letter', async ({
+  page,
+  baseURL,
+}) => {
+  const watched = watch(page, baseURL ?? '');
+  const alcove = plausibleAlcove(7);
+  const readings = Array.from({ length: 8 }, (_, i) =>
+    fullPlan(alcove, { top: 980 - 30 * i, seed: i + 1, grid: 1 }).map((reading) => ({
+      ...reading,
+      id: `${reading.id}-${i}`,
+    })),
+  ).flat();
+  const job = { ...jobWith(noisy(readings.slice(0, 400), 5)), name: 'Many readings' };
+  await openApp(page);
+  await page
+    .getByTestId('job-file')
+    .setInputFiles({ name: 'many.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(job)) });
+  await expect(page.getByRole('textbox', { name: 'Name of the job' })).toHaveValue('Many readings');
+  const folded = page.getByRole('region').getByRole('button', { expanded: false }).and(page.locator('h3 button'));
+  while ((await folded.count()) > 0) await folded.first().click();
+  await expect(page.locator('[data-reading]')).toHaveCount(400);
+  await expect(page.getByText(/The sheets cover the alcove|before anything is cut/)).toBeVisible();
+  const field = valueField(page, 'corner-left-1-3');
+  await field.focus();
+  await page.keyboard.type('28 13/16');
+  await expect(field).toHaveValue('28 13/16');
+  await page.keyboard.press('Tab');
+  await kept(page);
+  await goTo(page, '#bench/back');
+  await expect(page.getByTestId('template')).toBeVisible();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
   expect(watched).toEqual({ errors: [], strangers: [] });
 });

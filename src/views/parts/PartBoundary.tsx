@@ -3,7 +3,7 @@ import { Callout } from './Callout';
 import styles from './parts.module.css';
 
 interface PartBoundaryProps {
-  /** before it is tried again */
+  /** after each failure, before it is tried again */
   again?: () => void;
   /** what stands in its place, below the sentence */
   instead?: ReactNode;
@@ -25,10 +25,12 @@ export class PartBoundary extends Component<PartBoundaryProps, { failedAt: strin
     if (this.state.failedAt !== null && this.state.failedAt !== window.location.hash) this.tryAgain();
   }
 
-  private readonly tryAgain = () => {
+  /** At once, so that it is tried anew also where this boundary has gone meanwhile. */
+  override componentDidCatch() {
     this.props.again?.();
-    this.setState({ failedAt: null });
-  };
+  }
+
+  private readonly tryAgain = () => this.setState({ failedAt: null });
 
   override render() {
     const { instead, children } = this.props;
