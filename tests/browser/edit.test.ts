@@ -95,5 +95,5 @@ test('a new job draws from no reading at all and says what is missing', async ({
   await expect(page.getByRole('region', { name: 'Left wall', exact: true })).toContainText('not measured');
   await page.getByRole('tab', { name: 'Readings' }).click();
   await page.getByRole('button', { name: 'Enter it' }).click();
-  await expect(page.getByTestId('entry')).toContainText('Plumb line to corner');
+  await expect(page.getByTestId('entry')).toContainText('Level line to rim');
 });
