@@ -6,17 +6,16 @@ import {
   GROSSLY_UNEVEN,
   JOINT_TAKES_UP,
   jobSchema,
+  MM_PER_INCH,
   normalCritical,
   PLANE_UP_TO,
   SINGLE_SIGNIFICANCE,
   Z_95,
 } from '../core';
 
-const INCH = 25.4;
-
 /** A job in which nothing is chosen. */
 export const plainJob = () => {
-  const sheet = { width: 60 * INCH, height: 96 * INCH };
+  const sheet = { width: 60 * MM_PER_INCH, height: 96 * MM_PER_INCH };
   return jobSchema.parse({
     format: 'nookwright-job',
     version: 1,
@@ -51,7 +50,7 @@ export function facts(): Readonly<Record<string, string>> {
 /** Both units, with no mark that markup would need to escape: `1/8 in (3.2 mm)`. */
 function both(length: number): string {
   const mm = `${Number(length.toFixed(1))} mm`;
-  return length < INCH / 64
+  return length < MM_PER_INCH / 64
     ? mm
     : `${formatLength(length, { unit: 'in', denominator: 32 }).replace('"', ' in')} (${mm})`;
 }

@@ -1,5 +1,5 @@
-import { insideCorner, type Part } from '../alcove';
-import type { Job, Reading, ScanSurface, WallName } from '../job-file';
+import { insideCorner, type Part, towardsRoom } from '../alcove';
+import type { Job, Reading, ScanSurface } from '../job-file';
 import { spaced } from '../range';
 import {
   type PlacedCells,
@@ -8,7 +8,6 @@ import {
   type ScanReport,
   type ScanSurfaceReport,
   shareSeen,
-  towardsRoom,
 } from '../scanned';
 import type { Adjustment } from './adjust';
 import type { ReadingReport } from './report';
@@ -128,7 +127,7 @@ function partsOf(reading: Reading): Part[] {
       return ['left', 'right'];
     case 'plumb':
     case 'straightedge':
-      return [reading.wall as WallName];
+      return [reading.wall];
     case 'square':
     case 'angle':
       return ['back', reading.side];

@@ -10,4 +10,5 @@ export {
   unevenBasis,
 } from './model';
 export { type Beyond, restrained } from './restrained';
+export { towardsRoom } from './towardsRoom';
 export { valuesOnly } from './valuesOnly';

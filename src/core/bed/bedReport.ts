@@ -1,11 +1,11 @@
 import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { constant, type Dual, scale, subtract } from '../dual';
 import type { Region } from '../flatten';
 import type { Job } from '../job-file';
 import type { AdhesiveLayout } from '../materials';
-import { type Panel, towardsRoom } from '../panel';
+import type { Panel } from '../panel';
 import { bedAt, bedWith, type Seat, type Seating } from '../seat';
 import { contactsOf } from './contacts';
 import { patchesBeyond } from './patches';

@@ -1,10 +1,10 @@
 import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { constant, scale, subtract } from '../dual';
 import type { Job, WallName } from '../job-file';
 import { centred, clearOf } from '../materials';
-import { type Panel, towardsRoom } from '../panel';
+import type { Panel } from '../panel';
 import { type Seat, shimPlane } from '../seat';
 import type { BedReport } from './report';
 

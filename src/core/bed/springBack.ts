@@ -1,9 +1,10 @@
 import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
+import { towardsRoom } from '../alcove';
 import { centreOf, coefficientsOf, plateStencil, splineGrid, times } from '../contact';
 import type { Job, WallName } from '../job-file';
 import type { AdhesiveLayout } from '../materials';
-import { type Point, towardsRoom } from '../panel';
+import type { Point } from '../panel';
 import { intoRoom, movesOf, type Seat } from '../seat';
 import type { BedReport, DotForce } from './report';
 

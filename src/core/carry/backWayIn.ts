@@ -1,6 +1,7 @@
 import type { Matrix } from 'ml-matrix';
 import type { Alcove } from '../alcove';
 import type { Job } from '../job-file';
+import { DEGREES_PER_RADIAN } from '../length';
 import type { Panel, Problem } from '../panel';
 import { bowFor } from './bowFor';
 import { acrossClearance, type Clearance, fits, isDoubtful, tighter, uprightClearance } from './clearanceOf';
@@ -13,7 +14,6 @@ import { frontOf, levelSections, plumbSections, sizeOf } from './sheetSections';
 import { pivotOf, roomHome, type Sweep, sweep } from './sweep';
 import { tooHigh, tooWide } from './tooLittle';
 
-const DEGREES_PER_RADIAN = 180 / Math.PI;
 /** A tilt is worth its trouble from so much more room than straight in, mm (common practice, no source). */
 const WORTH = 0.2;
 /** Room that a bow leaves on each side, mm, where the panel has as much in its place. */

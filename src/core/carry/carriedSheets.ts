@@ -1,4 +1,5 @@
 import { type Job, WALLS } from '../job-file';
+import { RADIANS_PER_DEGREE } from '../length';
 import type { Panel, PanelName, Problem } from '../panel';
 import { lengthSd } from '../survey';
 import { placeWords } from './placeWords';
@@ -6,8 +7,6 @@ import type { Carried, Passage } from './report';
 import { longestRoundCorner } from './roundCorner';
 import { sizeOf } from './sheetSections';
 import { throughOpening } from './throughOpening';
-
-const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** Each sheet as bought and each panel as cut, past every place on the way of which the sizes are given. */
 export function carriedSheets(job: Job, panels: Record<PanelName, Panel>): { carried: Carried[]; problems: Problem[] } {

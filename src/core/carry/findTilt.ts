@@ -1,3 +1,4 @@
+import { RADIANS_PER_DEGREE } from '../length';
 import type { Section } from './section';
 import { type FirstEnd, type Sweep, sweep } from './sweep';
 
@@ -9,7 +10,6 @@ export interface Tilt {
   way: Sweep;
 }
 
-const RADIANS_PER_DEGREE = Math.PI / 180;
 /** Angles tried, degrees: the smallest that does is looked for between two of them. */
 const ANGLES = [1, 2, 3, 4, 6, 8, 11, 15, 20, 26, 33, 41, 50, 60, 70, 80];
 const HALVINGS = 5;

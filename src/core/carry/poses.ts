@@ -1,3 +1,4 @@
+import { DEGREES_PER_RADIAN } from '../length';
 import type { Vec3 } from '../piece';
 import { PLANES } from './movePoint';
 import type { Pose, WayIn } from './report';
@@ -5,8 +6,6 @@ import type { Pivot, Station } from './sweep';
 
 /** A panel is shown this far before the first place that bounds it, mm. */
 const OUT = 350;
-const DEGREES_PER_RADIAN = 180 / Math.PI;
-
 /** How a section's coordinates lie in the alcove, and what is done besides the motion within it. */
 export interface Laid {
   axis: Pose['axis'];

@@ -1,7 +1,7 @@
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { constant } from '../dual';
 import type { Job, Side } from '../job-file';
-import { contourRise, crossings, type Panel, towardsRoom } from '../panel';
+import { contourRise, crossings, type Panel } from '../panel';
 import { extent, spaced } from '../range';
 import { profileOf, type Section } from './section';
 

@@ -1,8 +1,9 @@
 import type { Matrix } from 'ml-matrix';
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { constant } from '../dual';
 import type { Job, Side } from '../job-file';
-import { contourRise, type Panel, type Problem, towardsRoom } from '../panel';
+import { DEGREES_PER_RADIAN } from '../length';
+import { contourRise, type Panel, type Problem } from '../panel';
 import { extent } from '../range';
 import { lengthSd } from '../survey';
 import { type Clearance, fits, isDoubtful, tighter, uprightClearance } from './clearanceOf';
@@ -14,7 +15,6 @@ import { pivotOf, roomHome, type Sweep, sweep } from './sweep';
 import { throughOpening } from './throughOpening';
 import { tooHigh } from './tooLittle';
 
-const DEGREES_PER_RADIAN = 180 / Math.PI;
 /** Heights, and places across, at which a panel is held against the back panel's face. */
 const PLACES = 8;
 /** A panel is shown this far out before the alcove, mm. */

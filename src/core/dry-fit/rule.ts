@@ -1,7 +1,7 @@
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { constant } from '../dual';
 import type { Rim, Side, WallName } from '../job-file';
-import { contourRise, towardsRoom } from '../panel';
+import { contourRise } from '../panel';
 import type { Vec3 } from '../piece';
 
 /** A straight stretch of an edge, folded up, at the piece's back. */

@@ -1,7 +1,7 @@
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import type { Job, Side } from '../job-file';
 import { apronAt, apronLine } from '../leg';
-import { frontLine, towardsRoom } from '../panel';
+import { frontLine } from '../panel';
 import type { Piece } from '../piece';
 import type { ShelfPiece } from '../shelf';
 import { ROOM, type TrimLines } from '../trim';

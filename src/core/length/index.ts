@@ -1,3 +1,4 @@
+export { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE } from './angle';
 export { editableLength } from './editableLength';
 export {
   type FractionDenominator,

@@ -1,13 +1,10 @@
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { add, constant, type Dual, fixedPoint, larger, shift, smaller } from '../dual';
 import type { Rim, Side, WallName } from '../job-file';
 import { contourRise } from './contour';
 
 /** Position of an edge at a place along it, wall coordinates, mm. */
 export type EdgeAt = (along: number) => Dual;
-
-/** Which way the room lies from a wall, along its own height: −1 from the right wall, +1 from the others. */
-export const towardsRoom = (wall: WallName): 1 | -1 => (wall === 'right' ? -1 : 1);
 
 /*
  * A board on a wall stands between two distances off it (`faces`, mm, level towards the room). Its edges are cut square

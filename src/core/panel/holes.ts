@@ -1,10 +1,9 @@
 import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { add, constant, type Dual, fixedPoint, scale, shift, subtract } from '../dual';
 import type { FlatMap } from '../flatten';
 import type { Fixture, Job } from '../job-file';
-import { towardsRoom } from './clearance';
 import { contourRise } from './contour';
 import { distanceToOutline } from './outline';
 import type { PanelHole, PanelName, Point } from './panel';

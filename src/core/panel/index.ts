@@ -1,4 +1,4 @@
-export { againstBack, besideWall, type EdgeAt, overRim, towardsRoom } from './clearance';
+export { againstBack, besideWall, type EdgeAt, overRim } from './clearance';
 export { contourKinks, contourRise } from './contour';
 export { sampleEdge } from './curve';
 export { PLANE_UP_TO } from './cutEdge';

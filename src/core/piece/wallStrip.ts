@@ -1,7 +1,7 @@
-import type { Alcove, Place } from '../alcove';
+import { type Alcove, type Place, towardsRoom } from '../alcove';
 import { type Dual, shift } from '../dual';
 import type { WallName } from '../job-file';
-import { type Point, towardsRoom } from '../panel';
+import type { Point } from '../panel';
 import type { Frame, Station } from './piece';
 import { cross, dot, length, plus, unit, type Vec3 } from './vector';
 

@@ -4,8 +4,8 @@ const ROUND: WallName[] = ['left', 'back', 'right'];
 
 /**
  * The order in which a person works through an alcove: from the control lines first (the drop to the rim at the plumb
- * line, which tells how far down the walls go; corners from the top down; the other drops from left to right), then wall by wall the plumb lines and the straightedge, then the corners, then what needs
- * a helper at the tape's other end (spans, diagonals), last the depths out to the front edges.
+ * line, which tells how far down the walls go; corners from the top down; the other drops from left to right), then
+ * wall by wall the plumb lines and the straightedge, then the corners, then what needs a helper at the tape's other end (spans, diagonals), last the depths out to the front edges.
  */
 export function walkingOrder<T extends { reading: Reading }>(taken: readonly T[]): T[] {
   return taken

@@ -1,3 +1,5 @@
+import { medianOfBins } from './medianOfBins';
+
 /** Heights off a surface are counted from −REACH to REACH in bins this wide, mm. */
 const REACH = 24;
 const BIN = 0.75;
@@ -31,7 +33,7 @@ export interface RobustMean {
 export function robustMean(counts: Uint32Array, sums: Float64Array, from: number): RobustMean | null {
   const total = totalOf(counts, from);
   if (total === 0) return null;
-  const median = quantile(counts, from, total / 2);
+  const median = -REACH + BIN * medianOfBins(counts, total, from, BINS);
   const spread = Math.max(NORMAL * medianDeviation(counts, from, median, total), BIN / 4);
   return meanNear(counts, sums, from, median, Math.max(WITHIN * spread, LEAST_WITHIN));
 }
@@ -82,16 +84,6 @@ function totalOf(counts: Uint32Array, from: number): number {
   let total = 0;
   for (let k = from; k < from + BINS; k++) total += counts[k]!;
   return total;
-}
-
-function quantile(counts: Uint32Array, from: number, rank: number): number {
-  let below = 0;
-  for (let k = 0; k < BINS; k++) {
-    const n = counts[from + k]!;
-    if (below + n >= rank && n > 0) return -REACH + (k + (rank - below) / n) * BIN;
-    below += n;
-  }
-  return 0;
 }
 
 /** Median distance from the median: the half-width of the window about it that holds half of all. */

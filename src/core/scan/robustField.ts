@@ -75,9 +75,9 @@ function deviations(
 
 /** Coefficients with Tukey's weights, from the sums of the products of 1, u, v, uv, u², v²: fifteen differ. */
 function weightedFit({ count, a, b, h }: Heights, off: Float64Array, cut: number, noise: number, bowSd: number): Field {
-  let [s00, s10, s01, s20, s11, s02, s30, s21, s12, s03, s40, s31, s22, s13, s04] = new Float64Array(
-    15,
-  ) as unknown as Sums;
+  let [s00, s10, s01, s20, s11, s02] = [0, 0, 0, 0, 0, 0];
+  let [s30, s21, s12, s03] = [0, 0, 0, 0];
+  let [s40, s31, s22, s13, s04] = [0, 0, 0, 0, 0];
   let [h0, h1, h2, h3, h4, h5] = [0, 0, 0, 0, 0, 0];
   const scale = 1 / (cut * cut);
   for (let i = 0; i < count; i++) {
@@ -124,21 +124,3 @@ function weightedFit({ count, a, b, h }: Heights, off: Float64Array, cut: number
   const solved = solve(normal, Matrix.columnVector([h0, h1, h2, h3, h4, h5])).to1DArray();
   return Float64Array.from(solved, (each) => each * 1e-3);
 }
-
-type Sums = [
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-];

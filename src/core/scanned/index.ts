@@ -7,5 +7,5 @@ export {
 } from './condensedRows';
 export { type ScanInUse, scanParameters, scansInUse } from './scanInUse';
 export { type ScanReport, type ScanSurfaceReport, scanReports } from './scanReports';
-export { type PlacedCells, placedCells, type ResidualMap, shareSeen, towardsRoom } from './surfaceDetail';
+export { type PlacedCells, placedCells, type ResidualMap, shareSeen } from './surfaceDetail';
 export { weighScans } from './weighScans';

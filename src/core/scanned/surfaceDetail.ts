@@ -1,4 +1,4 @@
-import type { AlcoveModel } from '../alcove';
+import { type AlcoveModel, towardsRoom } from '../alcove';
 import type { ScanSurface } from '../job-file';
 import { eachCellEquation } from './cellEquations';
 import type { WeightedScan } from './condensedRows';
@@ -30,9 +30,6 @@ export interface PlacedCells {
 
 /** Side of a block of a residual map, mm: several cells lie in it, so that their noise averages out. */
 const BLOCK = 100;
-
-/** Towards the room a surface's height grows; on the right wall it falls. */
-export const towardsRoom = (surface: ScanSurface): 1 | -1 => (surface === 'right' ? -1 : 1);
 
 /** Where the cells of each surface of a scan lie in the adjusted alcove, and what is left of them there. */
 export function placedCells(

@@ -1,7 +1,6 @@
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { constant, type Dual, scale, shift, subtract } from '../dual';
 import type { Job, WallName } from '../job-file';
-import { towardsRoom } from '../panel';
 
 /**
  * Thickness of the adhesive bed behind a panel at wall coordinates (u, v), with its derivatives, mm: the job's bed where

@@ -1,7 +1,7 @@
+import { towardsRoom } from '../alcove';
 import { heightOf, planeThrough, type Supports, supportsOn } from '../contact';
 import { gridOver, type Region } from '../flatten';
 import type { WallName } from '../job-file';
-import { towardsRoom } from '../panel';
 import type { Surface } from '../surface';
 
 /** A wall's height field turned so that growing means towards the room. */

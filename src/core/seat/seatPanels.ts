@@ -1,4 +1,4 @@
-import { type Alcove, valuesOnly } from '../alcove';
+import { type Alcove, towardsRoom, valuesOnly } from '../alcove';
 import {
   type BendingStiffness,
   bendingStiffness,
@@ -11,7 +11,7 @@ import {
 import { constant } from '../dual';
 import type { Region } from '../flatten';
 import type { Job, WallName } from '../job-file';
-import { panelRegion, towardsRoom } from '../panel';
+import { panelRegion } from '../panel';
 import type { Surface } from '../surface';
 import { levelWeights, planeSeat, triangleWeights } from './planeSeat';
 import { intoRoom, plumbPoints, restingPoints } from './resting';

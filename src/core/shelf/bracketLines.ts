@@ -1,7 +1,7 @@
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { constant, type Dual, shift } from '../dual';
 import type { Job, Shelf } from '../job-file';
-import { type Point, towardsRoom } from '../panel';
+import type { Point } from '../panel';
 import type { ShelfEnds } from './fitShelf';
 import type { BracketLine } from './shelf';
 import { faceOff, type ShelfPlane } from './shelfPlane';

@@ -1,7 +1,6 @@
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { constant } from '../dual';
 import type { Job, Shelf } from '../job-file';
-import { towardsRoom } from '../panel';
 import type { ShelfEnds } from './fitShelf';
 import type { ShelfPiece } from './shelf';
 import { faceOff, type ShelfPlane } from './shelfPlane';

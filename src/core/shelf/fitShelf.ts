@@ -1,9 +1,10 @@
 import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { add, constant, type Dual, scale, subtract } from '../dual';
 import type { Job, Shelf } from '../job-file';
-import { type Point, towardsRoom } from '../panel';
+import { DEGREES_PER_RADIAN } from '../length';
+import type { Point } from '../panel';
 import { counterClockwise, makePiece, type Piece, type PieceEdge, type PieceNote, plus } from '../piece';
 import { bracketLines } from './bracketLines';
 import { edgeGaps } from './edgeGaps';
@@ -14,8 +15,6 @@ import { type ShelfPlane, shelfPlane } from './shelfPlane';
 /** 1/8 and 1/4 in per ft in mm per m, exact: the range of falls for ledges in wet areas. */
 export const LEAST_FALL = 1000 / 96;
 export const MOST_FALL = 1000 / 48;
-const DEGREES_PER_RADIAN = 180 / Math.PI;
-
 /** A shelf's own plane and its fitted shape: edges straight, square through the thickness, a gap off both panels. */
 export function fitShelf(alcove: Alcove, covariance: Matrix, job: Job, shelf: Shelf, id: string): ShelfPiece {
   const plane = shelfPlane(alcove, job, shelf);

@@ -1,7 +1,7 @@
-import type { Alcove } from '../alcove';
+import { type Alcove, towardsRoom } from '../alcove';
 import { add, constant, type Dual, fixedPoint, larger, scale, shift, smaller, subtract } from '../dual';
 import type { Job, Shelf } from '../job-file';
-import { contourRise, type EdgeAt, type Point, towardsRoom } from '../panel';
+import { contourRise, type EdgeAt, type Point } from '../panel';
 import { cross, dot, type Frame, plus, unit, type Vec3 } from '../piece';
 
 /** The plane of a shelf's top and where the shelf's edges run in it. All mm. */

@@ -1,7 +1,6 @@
 import { type Dual, subtract } from '../dual';
+import { DEGREES_PER_RADIAN } from '../length';
 import type { Angle, PieceEnd } from '../piece';
-
-const DEGREES_PER_RADIAN = 180 / Math.PI;
 
 /** Two points of a cut: how far apart along the strip and how far across it (or through it), mm, and where they lie. */
 export interface CutRun {

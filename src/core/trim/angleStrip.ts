@@ -1,6 +1,7 @@
+import { towardsRoom } from '../alcove';
 import { constant } from '../dual';
 import type { Side } from '../job-file';
-import { againstBack, besideWall, contourRise, overRim, type Point, towardsRoom } from '../panel';
+import { againstBack, besideWall, contourRise, overRim, type Point } from '../panel';
 import {
   type Body,
   counterClockwise,

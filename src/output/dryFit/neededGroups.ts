@@ -26,9 +26,9 @@ export function neededGroups(text: string): string {
   let section: string | null = null;
   for (let k = 0; k < groups.length; ) {
     const first = groups[k]!;
-    const end = groups.findIndex(({ code }, at) => at > k && code === 0);
-    const entity = groups.slice(k, end < 0 ? groups.length : end);
-    k += entity.length;
+    const begin = k++;
+    while (k < groups.length && groups[k]!.code !== 0) k++;
+    const entity = groups.slice(begin, k);
     if (first.value === 'SECTION' && first.code === 0) section = entity.find(({ code }) => code === 2)?.value ?? null;
     const isBound = first.code !== 0 || first.value === 'SECTION' || first.value === 'ENDSEC';
     if (section === 'HEADER' || (section === 'ENTITIES' && isBound)) kept.push(...entity);

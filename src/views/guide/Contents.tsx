@@ -1,5 +1,5 @@
 import type { Page } from '../../guide';
-import type { GuideName } from '../place';
+import { addressOf, type GuideName } from '../place';
 import styles from './guide.module.css';
 
 /** What is on a page. */
@@ -12,7 +12,7 @@ export function Contents({ page, contents }: { page: GuideName; contents: Page['
           .filter(({ level }) => level === 2)
           .map(({ id, words }) => (
             <li key={id}>
-              <a href={`#guide/${page}/${id.slice(page.length + 1)}`}>{words}</a>
+              <a href={addressOf({ name: 'guide', page, section: id.slice(page.length + 1) })}>{words}</a>
             </li>
           ))}
       </ul>

@@ -1,4 +1,5 @@
 import { useSyncExternalStore } from 'react';
+import { pageNames } from '../../guide';
 
 export const siteParts = ['readings', 'scan', 'truth', 'holes', 'basics'] as const;
 export type SitePart = (typeof siteParts)[number];
@@ -9,18 +10,7 @@ export type VanPart = (typeof vanParts)[number];
 export const clientParts = ['look', 'choices', 'price', 'send'] as const;
 export type ClientPart = (typeof clientParts)[number];
 
-export const guideNames = [
-  'start',
-  'site',
-  'bench',
-  'work',
-  'client',
-  'keeping',
-  'method',
-  'figures',
-  'access',
-  'all',
-] as const;
+export const guideNames = [...pageNames, 'all'] as const;
 /** A page of the guide, or all of those for the user. */
 export type GuideName = (typeof guideNames)[number];
 

@@ -18,6 +18,7 @@ export interface ResidualPicture {
 
 /** A block stands out when it is off by more than so many of its standard deviations. */
 const STANDS_OUT = 3;
+const standsOut = (off: number, sd: number, least: number): boolean => Math.abs(off) > Math.max(least, STANDS_OUT * sd);
 
 /**
  * The residuals of a surface as they are seen from the room: on walls up is up, and the left wall's station grows to the
@@ -32,7 +33,7 @@ export function residualPicture(
   const rows = value.length / columns;
   const blocks = value.map((each, k): Block => {
     const [along, up] = [k % columns, Math.floor(k / columns)];
-    const out = each !== null && Math.abs(each) > Math.max(least, STANDS_OUT * sd[k]!);
+    const out = each !== null && standsOut(each, sd[k]!, least);
     return {
       column: surface === 'left' ? columns - 1 - along : along,
       row: surface === 'rim' ? up : rows - 1 - up,
@@ -47,7 +48,7 @@ export function residualPicture(
 export function worstBlock(map: ResidualMap, least: number): { at: number; height: number; value: number } | null {
   let worst = -1;
   map.value.forEach((each, k) => {
-    if (each === null || Math.abs(each) <= Math.max(least, STANDS_OUT * map.sd[k]!)) return;
+    if (each === null || !standsOut(each, map.sd[k]!, least)) return;
     if (worst < 0 || Math.abs(each) > Math.abs(map.value[worst]!)) worst = k;
   });
   return worst < 0

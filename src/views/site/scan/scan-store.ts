@@ -115,7 +115,7 @@ export const useScan = create<ScanState>()((set, get) => ({
     const { stage } = get();
     if (stage.at === 'working') stage.stop();
     set((state) => {
-      if (state.job !== null) others.set(state.job, inHandOf(state));
+      if (state.job !== null) others.set(state.job, state);
       const own = others.get(job) ?? { ...fresh, stage: choosing };
       others.delete(job);
       return { ...own, job, revision: state.revision + 1 };
@@ -219,26 +219,4 @@ const recounted = ({ labels }: Sorted, revision: number) => ({
   counts: labelCounts(labels, LABEL_NAMES.length),
   revision: revision + 1,
   picked: null,
-});
-
-const inHandOf = ({
-  stage,
-  fault,
-  counts,
-  picked,
-  visible,
-  emphasised,
-  lasso,
-  done,
-  undone,
-}: ScanState): ScanInHand => ({
-  stage,
-  fault,
-  counts,
-  picked,
-  visible,
-  emphasised,
-  lasso,
-  done,
-  undone,
 });

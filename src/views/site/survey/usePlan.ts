@@ -18,8 +18,7 @@ interface MadeFor {
 /**
  * Keeps the plan of what is still to be read: made anew for another job, and where sizes, units or the panels' height
  * turn out otherwise. It is first made when somebody is there, so that opening the app does not fetch what plans. Where it
- * cannot be made the person is told once and enters readings without it; each further change
- * of the job tries again.
+ * cannot be made the person is told once and enters readings without it; each further change of the job tries again.
  */
 export function usePlan(settled: { job: Job; result: Result } | null, entry: EntryStore): void {
   const { tell } = useSession();
