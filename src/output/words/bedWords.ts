@@ -75,7 +75,7 @@ export function bedLines(name: WallName, report: BedReport, job: Job): BedLine[]
       words:
         springBack.largest === null || springBack.total < 0.05
           ? 'with next to nothing'
-          : `with ${force(springBack.largest.pull, job)} ±${force(Z_95 * springBack.largest.sd, job)} at most on one dot, ${place(name, springBack.largest)}; ${force(springBack.total, job)} ±${force(Z_95 * springBack.totalSd, job)} on all that it pulls at. Hold it until the adhesive has cured`,
+          : `with ${force(springBack.largest.pull, job)} ${plusMinusForce(Z_95 * springBack.largest.sd, job)} at most on one dot, ${place(name, springBack.largest)}; ${force(springBack.total, job)} ${plusMinusForce(Z_95 * springBack.totalSd, job)} on all that it pulls at. Hold it until the adhesive has cured`,
     },
     {
       label: 'Shims',
@@ -139,6 +139,14 @@ const metres = (mm: number): string => `${Number((mm / 1000).toPrecision(2))} m`
 /** A force in newtons as a job shows it. */
 export const force = (newtons: number, { display }: Pick<Job, 'display'>): string =>
   display === 'in' ? `${(newtons / NEWTONS_PER_POUND).toFixed(2)} lbf` : `${newtons.toFixed(1)} N`;
+
+/** Half an interval of a force, rounded up to one digit. */
+function plusMinusForce(newtons: number, { display }: Pick<Job, 'display'>): string {
+  const value = display === 'in' ? newtons / NEWTONS_PER_POUND : newtons;
+  const digit = 10 ** Math.floor(Math.log10(value));
+  const up = value > 0 ? Number((Math.ceil(value / digit - 1e-9) * digit).toPrecision(1)) : 0;
+  return `±${up} ${display === 'in' ? 'lbf' : 'N'}`;
+}
 
 const leanWords = (lean: number, sd: number): string => {
   const half = Z_95 * sd;

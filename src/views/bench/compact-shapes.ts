@@ -1,4 +1,4 @@
-import { geometryShapes, type PanelDrawing, type Shape } from '../../output';
+import { geometryShapes, type PanelDrawing, type Shape, shapeBounds } from '../../output';
 
 type Point = [number, number];
 
@@ -43,11 +43,37 @@ export function compactShapes(drawing: PanelDrawing, size: number): Shape[] {
       ];
     });
   });
-  const holes = drawing.holes.map(({ id, centre, diameter }) =>
-    words(id, [centre[0], centre[1] + diameter.mm / 2 + 0.5 * size], size, 'middle', false),
-  );
-  return [...geometryShapes(drawing, 1.2 * size), ...labels, ...holes];
+  return [...geometryShapes(drawing, 1.2 * size), ...labels, ...holeNames(drawing, size)];
 }
+
+/** Rows above and below a hole in which its name is tried, nearest first. */
+const ROWS = [0, 1, 2, 3];
+
+/** A name at each hole, within the sheet where that is wide enough, in the nearest row in which it lies over no other. */
+function holeNames({ holes, bounds: { left, right } }: PanelDrawing, size: number): Shape[] {
+  const taken: ReturnType<typeof shapeBounds>[] = [];
+  return holes.map(({ id, centre: [x, y], diameter }) => {
+    const at = (above: number) => words(id, [x, y + above], size, 'middle', false);
+    const clear = diameter.mm / 2 + 0.5 * size;
+    const tries = ROWS.flatMap((row) => [clear + 1.3 * row * size, -clear - 0.8 * size - 1.3 * row * size]).map(
+      (above) => {
+        const box = shapeBounds([at(above)]);
+        const inwards =
+          box.right - box.left > right - left ? 0 : Math.max(0, left - box.left) - Math.max(0, box.right - right);
+        return {
+          name: words(id, [x + inwards, y + above], size, 'middle', false),
+          box: { ...box, left: box.left + inwards, right: box.right + inwards },
+        };
+      },
+    );
+    const free = tries.find(({ box }) => !taken.some((other) => overlap(box, other))) ?? tries[0]!;
+    taken.push(free.box);
+    return free.name;
+  });
+}
+
+const overlap = (a: ReturnType<typeof shapeBounds>, b: ReturnType<typeof shapeBounds>): boolean =>
+  a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
 
 /** Increasing places moved so that neighbours are at least `least` apart and none lies beyond `most`. */
 export function apart(places: readonly number[], least: number, most: number): number[] {

@@ -31,6 +31,28 @@ describe('compactShapes', () => {
   });
 });
 
+it('keeps the names of holes near each other off each other, and on the sheet', () => {
+  const hole = drawing.holes[0]!;
+  const { left, right } = drawing.bounds;
+  const near = ['grab bar, left end', 'grab bar, right end', 'valve'].map((id, i) => ({
+    ...hole,
+    id,
+    centre: [right - 40 - 30 * i, hole.centre[1]] as [number, number],
+  }));
+  const names = compactShapes({ ...drawing, holes: near }, 20).filter(
+    (shape) => shape.kind === 'words' && near.some(({ id }) => id === shape.text),
+  );
+  const boxes = names.map((name) => shapeBounds([name]));
+  expect(boxes).toHaveLength(3);
+  for (const [i, a] of boxes.entries()) {
+    expect(a.left).toBeGreaterThanOrEqual(left - 1e-6);
+    expect(a.right).toBeLessThanOrEqual(right + 1e-6);
+    for (const b of boxes.slice(i + 1)) {
+      expect(a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top).toBe(false);
+    }
+  }
+});
+
 describe('fitTemplate', () => {
   it.each([
     { width: 340, height: 640 },

@@ -195,9 +195,10 @@ const sayState = (state: PlaceState, words: string): string => {
 
 function Progress() {
   const { survey } = useSurvey();
+  const planned = useEntryState(({ plan }) => plan.length > 0);
   const open = survey.steps.filter(({ place }) => place.startsWith('empty/'));
   const first = open.filter(({ round }) => round === 1).length;
-  if (survey.steps.length === 0) return null;
+  if (!planned) return null;
   return (
     <p className={styles.progress}>
       {first > 0 && `${first} more for a first template; `}

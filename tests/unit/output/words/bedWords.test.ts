@@ -33,6 +33,13 @@ describe('bedLines', () => {
     expect(words.get('Worked out')).toMatch(/24 × 24 cells in \d+ steps; .* of the load out of balance, energy .* %/);
   });
 
+  it('never give a small force a ± of nothing', () => {
+    const words = wordsOf({ display: 'in', bedding: { stiffness: 'stated' } });
+    expect(words.get('Springs back')).toMatch(
+      /lbf ±[\d.]*[1-9]\d* lbf at most on one dot, .* lbf ±[\d.]*[1-9]\d* lbf on all/,
+    );
+  });
+
   it('tell a hollow that the adhesive does not reach', () => {
     const { job, result } = made({ bedding: { reach: 2.2 } });
     const line = bedLines('back', result.bedding.back, job).find(({ label }) => label === 'Beyond the adhesive');
