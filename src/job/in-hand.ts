@@ -55,8 +55,8 @@ export class InHand {
         report.listed();
         if (job === this.id && store.getState().locked) void this.follow();
       },
-      free: (job) => {
-        if (job === this.id && store.getState().locked) void this.becomeEditor(() => tabs.hold(job, this.lost, true));
+      given: (job) => {
+        if (job === this.id && store.getState().locked) void this.becomeEditor();
       },
       wanted: async () => {
         this.lost();
@@ -103,12 +103,10 @@ export class InHand {
   }
 
   /** Gets the job from the page that edits it. */
-  takeOver(): Promise<void> {
-    const { tabs } = this.parts;
-    return this.becomeEditor(async () => {
-      await tabs.takeOver(this.id, this.lost);
-      return true;
-    });
+  async takeOver(): Promise<void> {
+    const { id } = this;
+    await this.parts.tabs.takeOver(id, this.lost);
+    if (this.id === id) await this.becomeEditor();
   }
 
   async flush(): Promise<void> {
@@ -152,6 +150,7 @@ export class InHand {
 
   private async enter(draft: Draft): Promise<void> {
     const { keep, tabs, store, report } = this.parts;
+    if (this.id !== draft.id) return;
     await keep.makeCurrent(draft.id).catch(() => undefined);
     const mine = await tabs.hold(draft.id, this.lost);
     if (this.id !== draft.id) return;
@@ -181,11 +180,11 @@ export class InHand {
     report.listed();
   }
 
-  private async becomeEditor(getHold: () => Promise<boolean>): Promise<void> {
-    const { store, report } = this.parts;
+  private async becomeEditor(): Promise<void> {
+    const { store, tabs, report } = this.parts;
     const { id } = this;
-    if (!(await getHold()) || this.id !== id) return;
     await this.follow();
+    if ((await tabs.heldElsewhere(id)) || this.id !== id) return;
     store.getState().lock(false);
     report.elsewhere(false);
     await this.recover();

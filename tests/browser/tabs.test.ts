@@ -34,6 +34,37 @@ test('a job in two tabs is edited in one, shown in the other, and handed over wi
   await expect(valueField(first, 'corner-left-1')).toHaveValue('28 5/8');
 });
 
+test('a job goes to the tab that asks for it before those that wait, and past a tab that was killed', async ({
+  context,
+  page: first,
+}) => {
+  await openApp(first);
+  await valueField(first, 'corner-left-1').fill('28 1/2');
+  await kept(first);
+  const waits = await context.newPage();
+  await openApp(waits);
+  const asks = await context.newPage();
+  await openApp(asks);
+  await expect(waits.getByText(notice)).toBeVisible();
+
+  await asks.getByRole('button', { name: 'Edit here' }).click();
+  await expect(asks.getByText(notice)).toHaveCount(0);
+  await expect(first.getByText(notice)).toBeVisible();
+  await expect(waits.getByText(notice)).toBeVisible();
+  await valueField(asks, 'corner-left-1').fill('28 5/8');
+  await kept(asks);
+
+  const session = await context.newCDPSession(asks);
+  const crashed = asks.waitForEvent('crash');
+  void session.send('Page.crash').catch(() => undefined);
+  await crashed;
+  await expect(waits.getByText(notice)).toHaveCount(0);
+  await expect(valueField(waits, 'corner-left-1')).toHaveValue('28 5/8');
+  await expect(first.getByText(notice)).toBeVisible();
+  await waits.close();
+  await expect(first.getByText(notice)).toHaveCount(0);
+});
+
 test('a page that is killed while it writes loses no keystroke', async ({ context, page }) => {
   await openApp(page);
   const field = valueField(page, 'corner-left-1');

@@ -3,13 +3,12 @@ export interface Tabs {
   /**
    * Tries to become the page that edits the job.
    * @param lost called when another page took it over
-   * @param freed the page that had it has just said that it lets go, which may take it a while
-   * @returns false where another page edits it
+   * @returns false where another page edits it; once that page lets go or is gone, the listener is `given` the job
    */
-  hold(job: string, lost: () => void, freed?: boolean): Promise<boolean>;
+  hold(job: string, lost: () => void): Promise<boolean>;
   /** As `hold`, but the page that has the job keeps what it has and gives it up. */
   takeOver(job: string, lost: () => void): Promise<void>;
-  /** Lets go of the job in hand and tells the pages that look at it. */
+  /** Lets go of the job in hand, or waits for it no more. */
   letGo(): void;
   /** Whether another page edits the job. */
   heldElsewhere(job: string): Promise<boolean>;
@@ -21,8 +20,8 @@ export interface Tabs {
 export interface TabListener {
   /** Another page wrote the job. */
   written(job: string): void;
-  /** Another page that edited the job has let go of it. */
-  free(job: string): void;
+  /** The job that another page edited is this page's to edit. */
+  given(job: string): void;
   /** Another page wants the job that this one edits: keep everything, then resolve. */
   wanted(job: string): Promise<void>;
 }
