@@ -1,7 +1,19 @@
 import { type Asked, isMet, type Measured, type Row, ratioOf } from './bench';
 import { type KeptFigure, type KeptRun, lastKept } from './history';
 
-const HEAD = ['bench', 'figure', 'value', 'unit', 'against', 'ratio', 'asked', 'met', 'before', 'note'];
+/** Columns of the table, in order. */
+export const TABLE_COLUMNS = [
+  'bench',
+  'figure',
+  'value',
+  'unit',
+  'against',
+  'ratio',
+  'asked',
+  'met',
+  'before',
+  'note',
+] as const;
 const TO_THE_RIGHT = ['value', 'ratio', 'before'];
 
 /**
@@ -10,7 +22,7 @@ const TO_THE_RIGHT = ['value', 'ratio', 'before'];
  */
 export function table(benches: readonly Measured[], kept: readonly KeptRun[] = []): string {
   return aligned(
-    HEAD,
+    TABLE_COLUMNS,
     benches.flatMap(({ name, rows }) => rows.map((row) => cellsOf(name, row, lastKept(kept, name, row.what)))),
     TO_THE_RIGHT,
   );

@@ -8,6 +8,7 @@ import { facts } from '../../../src/guide/facts';
 import { filled } from '../../../src/guide/filled';
 import { tables } from '../../../src/guide/tables';
 import { guideFor, placeOf } from '../../../src/views/place';
+import { TABLE_COLUMNS } from '../../bench/table';
 
 const folder = new URL('../../../src/guide/', import.meta.url);
 const bytesOf = (path: string) => readFileSync(new URL(path, folder));
@@ -113,6 +114,21 @@ describe('the guide', () => {
       for (const { name, about, source } of toleranceSets)
         for (const each of [name, about, source]) expect(page).toContain(each);
     }
+  });
+
+  it('tells of every bench and of every column of its table', () => {
+    const benches = readdirSync(new URL('../../bench/', import.meta.url))
+      .filter((file) => file.endsWith('.bench.ts'))
+      .map((file) => {
+        const text = readFileSync(new URL(`../../bench/${file}`, import.meta.url), 'utf8');
+        return /export const name = '([\w-]+)'/.exec(text)![1]!;
+      });
+    const told = [...pages.figures!.text.matchAll(/^\| `([\w-]+)` \|/gm)].map(([, name]) => name);
+    expect(told.sort()).toEqual(benches.sort());
+    const columns = [...pages.figures!.text.split('\n## ')[1]!.matchAll(/^\| ([a-z, ]+) \| /gm)].map(
+      ([, each]) => each,
+    );
+    expect(columns.join(', ').split(', ')).toEqual([...TABLE_COLUMNS]);
   });
 
   it('tells the same limits of accuracy as the developers’ page', () => {
