@@ -1,6 +1,6 @@
 import { useDraft } from '../../../job';
 import { useLengths } from '../../parts';
-import { type Active, type PlaceField, useSurvey, valueIn } from '../survey';
+import { type Active, inReadingOrder, type PlaceField, useSurvey, valueIn } from '../survey';
 import styles from './entry.module.css';
 
 /** The numbers of one place, in the order in which they are read: gaps from the top down as a column, or one by one. */
@@ -18,14 +18,9 @@ export function Fields({ active, fields }: { active: Active; fields: readonly Pl
     return field.label;
   };
   const isColumn = place.list === 'readings' && place.where.kind === 'plumb';
-  const order = fields.map((_, i) => i);
-  if (place.list === 'readings' && place.where.kind === 'plumb') {
-    const { gaps = [] } = place.where;
-    order.sort((a, b) => (gaps[b]?.height ?? 0) - (gaps[a]?.height ?? 0));
-  }
   return (
     <ol className={styles.fields} data-column={isColumn || undefined} aria-label="Numbers of this place">
-      {order.map((i) => {
+      {inReadingOrder(place, fields.length).map((i) => {
         const field = fields[i]!;
         const value = valueIn(job, place, field);
         return (

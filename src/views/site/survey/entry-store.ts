@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import { editableLength, type PlannedReading } from '../../../core';
 import { fieldFault, fieldKey, type Session, valueAt } from '../../../job';
-import { fieldsOf, type PlaceField, pathOf, valueIn } from './fields';
+import { fieldsOf, inReadingOrder, type PlaceField, pathOf, valueIn } from './fields';
 import { keyOfItem, type SurveyPlace } from './place';
 import { nextStep, type Step, surveyOf } from './survey-places';
 
@@ -114,9 +114,9 @@ export function createEntryStore(draftStore: Session['draft']) {
       setPlan: (plan) => set({ plan }),
       open: (place, field) => {
         leave();
-        const all = fieldsOf(place);
-        const first = all.findIndex((_, i) => !isEntered(place, i));
-        set({ active: taken(place, field ?? Math.max(0, first)), finished: false });
+        const order = inReadingOrder(place, fieldsOf(place).length);
+        const first = order.find((i) => !isEntered(place, i)) ?? order[0] ?? 0;
+        set({ active: taken(place, field ?? first), finished: false });
       },
       openNext: goOn,
       close: () => {

@@ -11,7 +11,7 @@ export interface PlaceField {
   sides: readonly [positive: string, negative: string] | null;
 }
 
-/** The numbers that are entered at a place, in the order in which they are read. */
+/** The numbers that are entered at a place, as the job holds them. */
 export function fieldsOf({ list, where, times }: SurveyPlace): PlaceField[] {
   return list === 'fixtures' ? fixtureFields(where) : readingFields(where, times);
 }
@@ -43,6 +43,14 @@ const fixtureFields = ({ wall }: DraftFixture): PlaceField[] => [
     : { path: ['fromBack'], label: 'from the back', kind: 'length', sides: null },
   { path: ['hole'], label: 'hole across', kind: 'length', sides: null },
 ];
+
+/** The fields of a place by index, in the order in which they are entered: down a hung line from its top. */
+export function inReadingOrder({ list, where }: SurveyPlace, fields: number): number[] {
+  const order = Array.from({ length: fields }, (_, i) => i);
+  if (list !== 'readings' || where.kind !== 'plumb') return order;
+  const { gaps = [] } = where;
+  return order.sort((a, b) => (gaps[b]?.height ?? 0) - (gaps[a]?.height ?? 0));
+}
 
 /** Where a field stands in the job; null before its reading is there. */
 export const pathOf = ({ list, id }: SurveyPlace, field: PlaceField): FieldPath | null =>

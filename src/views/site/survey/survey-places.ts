@@ -1,5 +1,6 @@
 import type { PlannedReading, Unread } from '../../../core';
 import type { DraftJob, DraftReading } from '../../../job';
+import { inReadingOrder } from './fields';
 import { keyOfEmpty, keyOfItem, type SurveyPlace } from './place';
 import { isAt } from './same-place';
 
@@ -78,10 +79,10 @@ export function surveyOf(job: DraftJob, plan: readonly PlannedReading[]): Survey
     ...turns.flatMap(({ entry, turn, round }): Step[] => {
       const place = placeOf.get(entry)!;
       if (entry.where.kind !== 'plumb') return [{ place: place.key, field: turn, round }];
-      return Array.from({ length: numbers(place) }, (_, field) => ({ place: place.key, field, round }));
+      return inReadingOrder(place, numbers(place)).map((field) => ({ place: place.key, field, round }));
     }),
     ...unplanned.flatMap((place) =>
-      Array.from({ length: numbers(place) || 1 }, (_, field): Step => ({ place: place.key, field, round: null })),
+      inReadingOrder(place, numbers(place) || 1).map((field): Step => ({ place: place.key, field, round: null })),
     ),
   ];
   return { places: [...placeOf.values(), ...unplanned], steps };

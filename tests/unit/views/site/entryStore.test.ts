@@ -38,7 +38,7 @@ describe('entry along the plan', () => {
     const { entry, say, values } = open(left, right, hung, left);
     entry().openNext();
     for (const text of ['28 13/16', '29.5 in', '1 1/8"', '1.25', '731 mm']) say(text);
-    expect(values()).toEqual([[inches(28, 13), 731], [inches(29, 8)], [inches(1, 2), inches(1, 4)]]);
+    expect(values()).toEqual([[inches(28, 13), 731], [inches(29, 8)], [inches(1, 4), inches(1, 2)]]);
     expect(entry().active).toBeNull();
     expect(entry().finished).toBe(true);
   });

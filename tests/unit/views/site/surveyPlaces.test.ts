@@ -38,11 +38,11 @@ describe('surveyOf', () => {
     expect(ids(jobWith({ ...near, off: true }))).toEqual([null, null, 'r1']);
   });
 
-  it('takes a line hung twice as two readings, gap by gap', () => {
+  it('takes a line hung twice as two readings, gap by gap from the top', () => {
     const { places, steps } = surveyOf(jobWith(), planOf(hung, hung));
     expect(places).toHaveLength(2);
     expect(new Set(places.map(({ key }) => key)).size).toBe(2);
-    expect(steps.map(({ field }) => field)).toEqual([0, 1, 0, 1]);
+    expect(steps.map(({ field }) => field)).toEqual([1, 0, 1, 0]);
     const read: DraftReading = {
       id: 'p1',
       kind: 'plumb',
