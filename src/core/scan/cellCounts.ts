@@ -24,3 +24,26 @@ export function cellCounts([a0, a1]: [number, number], [b0, b1]: [number, number
     sums: new Float64Array(columns * rows * BINS),
   };
 }
+
+/** The same counts in cells `times` as wide and high, of those cells alone that are kept. */
+export function pooled(fine: CellCounts, times: number, isKept: (k: number) => boolean): CellCounts {
+  const [columns, rows] = [Math.ceil(fine.columns / times), Math.ceil(fine.rows / times)];
+  const coarse: CellCounts = {
+    from: fine.from,
+    size: times * fine.size,
+    columns,
+    rows,
+    counts: new Uint32Array(columns * rows * BINS),
+    sums: new Float64Array(columns * rows * BINS),
+  };
+  for (let k = 0; k < fine.columns * fine.rows; k++) {
+    if (!isKept(k)) continue;
+    const [row, column] = [Math.floor(k / fine.columns / times), Math.floor((k % fine.columns) / times)];
+    const to = (row * columns + column) * BINS;
+    for (let bin = 0; bin < BINS; bin++) {
+      coarse.counts[to + bin]! += fine.counts[k * BINS + bin]!;
+      coarse.sums[to + bin]! += fine.sums[k * BINS + bin]!;
+    }
+  }
+  return coarse;
+}

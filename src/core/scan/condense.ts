@@ -1,7 +1,8 @@
 import type { Scan, ScanGrid } from '../job-file';
 import { SURFACE_NAMES, type SurfaceName } from './axes';
-import { type CellCounts, cellCounts } from './cellCounts';
+import { type CellCounts, cellCounts, pooled } from './cellCounts';
 import { type PointCloud, pointCount } from './cloud';
+import { offEdges } from './edges';
 import { type Field, fieldAt, median } from './field';
 import { frontEdges } from './frontEdges';
 import { BINS, binOf, crowdedMean, type RobustMean, robustMean } from './histogram';
@@ -10,7 +11,7 @@ import { RUN } from './labelPoints';
 import { LABEL } from './labels';
 import type { RigidFrame, Rows } from './rigidFrame';
 import type { RobustField } from './robustField';
-import { withoutEdges, withoutStrays } from './strays';
+import { withoutStrays } from './strays';
 
 /** What the adjustment takes from a scan: the part of a `scan` reading that comes from its points. */
 export type ScanCells = Pick<Scan, 'points' | 'surfaces' | 'front'>;
@@ -54,7 +55,7 @@ export function condenseScan(
   const fields = labelledFields(some);
   onProgress?.(0.3);
   const count = pointCount(cloud);
-  const grids = gridsOf(fields, cell, totals[LABEL.rim]!);
+  const grids = gridsOf(fields, cell);
   for (let from = 0; from < count; from += RUN) {
     if (cancelled?.() === true) return null;
     countPoints(cloud, labels, frame, fields, grids, from, Math.min(count, from + RUN));
@@ -65,7 +66,10 @@ export function condenseScan(
   for (const name of SURFACE_NAMES) {
     const [field, grid] = [fields[name], grids[name]];
     if (field === undefined || grid === undefined) continue;
-    const condensed = condensedGrid(grid, field.field, name === 'rim' ? (x, z) => besideWall(fields, x, z) : null);
+    const condensed =
+      name === 'rim'
+        ? condensedGrid(ledge(grid, totals[LABEL.rim]!, fields), field.field, LEAST_ON_RIM)
+        : condensedGrid(grid, field.field, LEAST_POINTS);
     if (condensed === null) continue;
     surfaces[name] = condensed.grid;
     points += condensed.points;
@@ -76,7 +80,7 @@ export function condenseScan(
 type Fields = Partial<Record<SurfaceName, RobustField>>;
 type Grids = Partial<Record<SurfaceName, CellCounts>>;
 
-function gridsOf(fields: Fields, cell: number, onRim: number): Grids {
+function gridsOf(fields: Fields, cell: number): Grids {
   const full: [number, number] = [-FARTHEST, FARTHEST];
   const grids: Grids = {};
   const x: [number, number] = [
@@ -87,8 +91,8 @@ function gridsOf(fields: Fields, cell: number, onRim: number): Grids {
   if (fields.back) grids.back = cellCounts(x, full, cell);
   if (fields.left) grids.left = cellCounts(z, full, cell);
   if (fields.right) grids.right = cellCounts(z, full, cell);
-  // Ledges are narrow: smaller cells lie on them whole, where there are points enough to fill them.
-  if (fields.rim) grids.rim = cellCounts(x, z, onRim > FOR_SMALL_CELLS ? cell / 2 : cell);
+  // Ledges are narrow: where they end is told by smaller cells.
+  if (fields.rim) grids.rim = cellCounts(x, z, cell / 2);
   return grids;
 }
 
@@ -159,29 +163,39 @@ function besideWall({ back, left, right, rim }: Fields, x: number, z: number): b
   );
 }
 
+/** The cells of the rim that lie off its edges, pooled to the usual size where few points lie on it. */
+function ledge(fine: CellCounts, onRim: number, fields: Fields): CellCounts {
+  const times = onRim > FOR_SMALL_CELLS ? 1 : 2;
+  const all = pooled(fine, times, () => true);
+  const usual = usualSpread(meansOf(all), LEAST_ON_RIM) ?? 0;
+  const kept = offEdges(meansOf(fine), usual, fine, (x, z) => besideWall(fields, x, z));
+  return pooled(fine, times, (k) => kept[k]!);
+}
+
+const meansOf = ({ counts, sums, columns, rows }: CellCounts): (RobustMean | null)[] =>
+  Array.from({ length: columns * rows }, (_, k) => robustMean(counts, sums, k * BINS));
+
+/** Spread of a point in the usual cell that has enough of them, mm. */
+function usualSpread(means: readonly (RobustMean | null)[], least: number): number | null {
+  const spreads = means.flatMap((mean) => (mean === null || mean.count < least ? [] : [mean.spread]));
+  return spreads.length === 0 ? null : median(spreads);
+}
+
 /** Means of all cells that have one, on the smallest grid that holds them. */
-function condensedGrid(
-  grid: CellCounts,
-  field: Field,
-  besideEdge: ((a: number, b: number) => boolean) | null,
-): { grid: ScanGrid; points: number } | null {
+function condensedGrid(grid: CellCounts, field: Field, least: number): { grid: ScanGrid; points: number } | null {
   const { counts, sums } = grid;
-  const least = besideEdge === null ? LEAST_POINTS : LEAST_ON_RIM;
+  const means = meansOf(grid);
+  const usual = usualSpread(means, least);
+  if (usual === null) return null;
   const enough = (mean: RobustMean | null): RobustMean | null => (mean !== null && mean.count >= least ? mean : null);
-  const raw = Array.from({ length: grid.columns * grid.rows }, (_, k) => robustMean(counts, sums, k * BINS));
-  const means = raw.map(enough);
-  const spreads = means.flatMap((mean) => (mean === null ? [] : [mean.spread]));
-  if (spreads.length === 0) return null;
-  const usual = median(spreads);
   const even = means.map((mean, k) =>
-    mean === null || mean.spread > WIDE.times * usual + WIDE.more
+    enough(mean) === null || mean!.spread > WIDE.times * usual + WIDE.more
       ? null
       : enough(crowdedMean(counts, sums, k * BINS, usual)),
   );
   const sdOf = ({ spread, count }: RobustMean): number =>
     Math.hypot(LEAST_SD, Math.max(spread, count < FEW ? usual : usual / 2) / Math.sqrt(count));
-  const whole = besideEdge === null ? even : withoutEdges(even, raw, usual, grid, besideEdge);
-  const kept = withoutStrays(whole, grid.columns, sdOf);
+  const kept = withoutStrays(even, grid.columns, sdOf);
   const rows = kept.flatMap((mean, k) => (mean === null ? [] : [Math.floor(k / grid.columns)]));
   const columns = kept.flatMap((mean, k) => (mean === null ? [] : [k % grid.columns]));
   if (rows.length === 0) return null;

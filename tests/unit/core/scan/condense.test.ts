@@ -25,13 +25,13 @@ function cellsOf(
   return { cloud, labels: outcome.labels, cells: condenseScan(cloud, outcome.labels, IN_PLACE)! };
 }
 
-function errorsOf({ surfaces }: ScanCells, name: 'back' | 'left' | 'right' | 'rim') {
+function errorsOf({ surfaces }: ScanCells, name: 'back' | 'left' | 'right' | 'rim', truth = alcove) {
   const grid = surfaces[name]!;
   return grid.value.flatMap((value, k) => {
     if (value === null) return [];
     const a = grid.from[0] + (k % grid.columns) * grid.size;
     const b = grid.from[1] + Math.floor(k / grid.columns) * grid.size;
-    const error = value - (name === 'rim' ? rimAt(alcove, a, b) : wallAt(alcove, name, a, b));
+    const error = value - (name === 'rim' ? rimAt(truth, a, b) : wallAt(truth, name, a, b));
     return [{ error, normed: error / grid.sd[k]! }];
   });
 }
@@ -66,6 +66,29 @@ describe('condenseScan', () => {
         expect(Math.abs(value - frontAt(alcove, side, height))).toBeLessThan(1);
         expect(sd).toBeGreaterThanOrEqual(1);
       }
+    }
+  });
+
+  it('keeps a rim that few points lie on, near where it is', () => {
+    for (const [seed, points] of [
+      [3, 120_000],
+      [4, 60_000],
+      [7, 40_000],
+    ] as const) {
+      const thinly = plausibleAlcove(seed);
+      const { cloud } = scanOf(clutteredScene(thinly), {
+        points,
+        seed,
+        errors: { ...NO_ERRORS, noise: 2, beam: 3, dropOut: 0.05 },
+        stations: usualStations(),
+        clutterShare: 0.3,
+      });
+      const outcome = segmentScan(cloud, { upKnown: true });
+      if ('reason' in outcome) throw new Error(outcome.reason);
+      const errors = errorsOf(condenseScan(cloud, outcome.labels, IN_PLACE)!, 'rim', thinly);
+      expect(errors.length, `alcove ${seed}`).toBeGreaterThanOrEqual(10);
+      expect(Math.abs(mean(errors.map(({ error }) => error))), `alcove ${seed}`).toBeLessThan(0.5);
+      expect(Math.max(...errors.map(({ error }) => Math.abs(error))), `alcove ${seed}`).toBeLessThan(3);
     }
   });
 
