@@ -1,8 +1,10 @@
-import { type Job, type PanelName, type Result, Z_95 } from '../../core';
+import { type Job, type PanelName, type Result, type Verdict, Z_95 } from '../../core';
 import { lengthsOf, type PanelDrawing, panelTitle } from '../drawing';
 import { alcoveFigure } from '../figure';
+import { verdictWords } from '../words';
 import { setFigure } from './drawFigure';
 import { Flow } from './flow';
+import { judgedPlaces } from './judgedPlaces';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
 
@@ -23,24 +25,53 @@ export function coverPages(pack: Pack, job: Job, result: Result, drawings: Panel
     'Job pack: survey record, cut cards, materials, order of work and full-size templates',
   );
   problems(flow, result, job);
-  setFigure(flow, () => alcoveFigure(job, result), result.problems.length === 0 ? PICTURE : SMALL_PICTURE, 0);
+  setFigure(
+    flow,
+    () => alcoveFigure(job, result),
+    result.problems.length + beforePanels(result).length === 0 ? PICTURE : SMALL_PICTURE,
+    0,
+  );
   panelTable(flow, result, job, drawings);
   return contentsList(flow, pack, entries);
 }
 
-function problems(flow: Flow, { problems: found }: Result, job: Job): void {
+/** What must be settled before a sheet is cut, or the plain word that there is nothing. */
+function problems(flow: Flow, result: Result, job: Job): void {
+  const { problems: found } = result;
   const { coarse } = lengthsOf(job);
+  const first = beforePanels(result);
   if (found.length === 0) {
-    flow.paragraph('Nothing found that keeps this job from being built as it stands.', { bold: true });
+    if (first.length > 0) flow.framed('The sheets cover the alcove, but before panels are cut or set', first);
+    else flow.paragraph('Nothing found that keeps this job from being built as it stands.', { bold: true });
     return;
   }
   flow.framed(
     found.length === 1 ? 'One problem to solve before cutting' : `${found.length} problems to solve before cutting`,
-    found.map(
-      ({ where, what, howMuch }) =>
-        `${placeOfProblem(where, job)}: ${what}${howMuch === null ? '' : ` (${coarse(howMuch).text})`}`,
-    ),
+    found
+      .map(
+        ({ where, what, howMuch }) =>
+          `${placeOfProblem(where, job)}: ${what}${howMuch === null ? '' : ` (${coarse(howMuch).text})`}`,
+      )
+      .concat(first),
   );
+}
+
+/** Places that must not be panelled yet or want work first, and readings that disagree; why is told with the walls. */
+function beforePanels(result: Result): string[] {
+  const places = judgedPlaces(result);
+  const named = (verdict: Verdict) => places.filter((each) => each.verdict === verdict).map(({ place }) => place);
+  const sayOf = (verdict: Verdict) => {
+    const [one = '', ...more] = named(verdict);
+    const all = [one, ...more.map((place) => place.toLowerCase())].join(', ');
+    return one === '' ? [] : [`${all}: ${verdictWords[verdict].toLowerCase()}; why, see the next page.`];
+  };
+  const { length } = result.adjustment.suspects;
+  return [
+    ...(length === 1 ? ['One reading looks misread: take it again.'] : []),
+    ...(length > 1 ? [`${length} readings look misread: take them again.`] : []),
+    ...sayOf('hold'),
+    ...sayOf('prepare'),
+  ];
 }
 
 /** `panels.left.holes.valve` as `Left side panel, hole valve`. */
@@ -84,6 +115,9 @@ function contentsList(flow: Flow, pack: Pack, entries: number): Contents {
   const size = 9 * POINT;
   const step = 1.4 * size;
   flow.heading('In this pack');
+  flow.paragraph(
+    'A sheet can be marked from its cut card alone. Print the full-size pages where a cut is to be traced.',
+  );
   const rows = Math.ceil(entries / 2);
   flow.ensure(rows * step + 2);
   const {

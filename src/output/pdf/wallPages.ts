@@ -2,6 +2,7 @@ import type { Job, Result } from '../../core';
 import { capital } from '../drawing';
 import { verdictWords } from '../words';
 import { Flow } from './flow';
+import { judgedPlaces } from './judgedPlaces';
 import type { Leaf, Pack } from './pack';
 import { readingAdvice } from './readingAdvice';
 import { placesOf } from './readingWords';
@@ -23,19 +24,11 @@ export function wallPages(pack: Pack, job: Job, result: Result): Leaf {
 }
 
 /** What each wall, corner and the rim mean for the panels, and why. */
-function verdicts(flow: Flow, { walls, corners, rim }: Result): void {
+function verdicts(flow: Flow, result: Result): void {
   flow.heading('Verdict');
-  const places = [
-    ['Back wall', walls.back.verdict],
-    ['Left wall', walls.left.verdict],
-    ['Right wall', walls.right.verdict],
-    ['Left corner', corners.left.verdict],
-    ['Right corner', corners.right.verdict],
-    ['Rim', rim.verdict],
-  ] as const;
   flow.table(
     [{ title: 'Place', bold: true }, { title: 'Verdict', bold: true }, { title: 'Because' }],
-    places.map(([place, { verdict, because }]) => [
+    judgedPlaces(result).map(({ place, verdict, because }) => [
       place,
       verdictWords[verdict],
       because.join(' ') || 'all within limits',

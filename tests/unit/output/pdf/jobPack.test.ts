@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Point } from '../../../../src/core';
+import type { PlaceVerdict, Point, Result, Verdict } from '../../../../src/core';
 import { jobDrawings, jobPackPdf, type OutputFonts, type PanelDrawing, pieceDrawing } from '../../../../src/output';
 import { papers } from '../../../../src/output/pdf';
 import { printedCount, tilePlan } from '../../../../src/output/pdf/tilePlan';
@@ -66,6 +66,54 @@ describe('pages of a job pack', () => {
       expect(cover).toMatch(new RegExp(`${entry.replace(/[()]/g, '\\$&')} ?${pageOf(entry) + 1}\\b`));
     }
   });
+});
+
+type Suspect = Result['adjustment']['suspects'][number];
+
+describe('the cover', () => {
+  const withVerdicts = (verdict: Verdict, suspects: Suspect[] = []): Result => {
+    const judged = <T extends { verdict: PlaceVerdict }>(place: T): T => ({
+      ...place,
+      verdict: { ...place.verdict, verdict },
+    });
+    const { walls, corners, rim, adjustment } = result;
+    return {
+      ...result,
+      problems: [],
+      adjustment: { ...adjustment, suspects },
+      walls: {
+        ...walls,
+        back: judged(walls.back),
+        left: { ...walls.left, verdict: { ...walls.left.verdict, verdict: 'fits' } },
+        right: judged(walls.right),
+      },
+      corners: { left: judged(corners.left), right: judged(corners.right) },
+      rim: judged(rim),
+    };
+  };
+  const suspectAt = (at: number): Suspect => {
+    const { id, kind } = job.readings[at]!;
+    const told = { observed: 700, w: 9, fits: 713, fitsSd: 0.5, located: true };
+    return { id, kind, ...told, alternatives: [], orShape: [], slip: null, ifOff: null };
+  };
+  const coverOf = async (of: Result) =>
+    (await readPdf(await jobPackPdf(job, of, fonts), 1))[0]!.text.replaceAll('\n', ' ');
+
+  it('says that nothing is in the way only where no place is to wait and no reading is doubted', async () => {
+    const clear = 'Nothing found that keeps this job from being built as it stands.';
+    expect(await coverOf(withVerdicts('scribe'))).toContain(clear);
+    const doubted = await coverOf(withVerdicts('scribe', [0, 1].map(suspectAt)));
+    expect(doubted).not.toContain(clear);
+    expect(doubted).toContain('2 readings look misread');
+    for (const [verdict, words] of [
+      ['hold', 'do not panel yet'],
+      ['prepare', 'prepare first'],
+    ] as const) {
+      const cover = await coverOf(withVerdicts(verdict));
+      expect(cover).not.toContain(clear);
+      expect(cover).toContain(`Back wall, right wall, left corner, right corner, rim: ${words}`);
+    }
+  }, 60_000);
 });
 
 describe('full-size tiles', () => {
