@@ -61,6 +61,7 @@ export {
   passageWords,
   pieceTitle,
   placedWords,
+  placesInTheWay,
   ruleWords,
   sizeWords,
   strainText,

@@ -1,10 +1,9 @@
-import { type Job, type PanelName, type Result, type Verdict, Z_95 } from '../../core';
+import { type Job, type PanelName, type Result, Z_95 } from '../../core';
 import { lengthsOf, type PanelDrawing, panelTitle } from '../drawing';
 import { alcoveFigure } from '../figure';
-import { verdictWords } from '../words';
+import { placesInTheWay } from '../words';
 import { setFigure } from './drawFigure';
 import { Flow } from './flow';
-import { judgedPlaces } from './judgedPlaces';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
 
@@ -56,21 +55,13 @@ function problems(flow: Flow, result: Result, job: Job): void {
   );
 }
 
-/** Places that must not be panelled yet or want work first, and readings that disagree; why is told with the walls. */
+/** Readings that disagree, and places that are not ready; why is told with the walls. */
 function beforePanels(result: Result): string[] {
-  const places = judgedPlaces(result);
-  const named = (verdict: Verdict) => places.filter((each) => each.verdict === verdict).map(({ place }) => place);
-  const sayOf = (verdict: Verdict) => {
-    const [one = '', ...more] = named(verdict);
-    const all = [one, ...more.map((place) => place.toLowerCase())].join(', ');
-    return one === '' ? [] : [`${all}: ${verdictWords[verdict].toLowerCase()}; why, see the next page.`];
-  };
   const { length } = result.adjustment.suspects;
   return [
     ...(length === 1 ? ['One reading looks misread: take it again.'] : []),
     ...(length > 1 ? [`${length} readings look misread: take them again.`] : []),
-    ...sayOf('hold'),
-    ...sayOf('prepare'),
+    ...placesInTheWay(result).map((words) => `${words}; why, see the next page.`),
   ];
 }
 

@@ -1,8 +1,7 @@
 import type { Job, Result } from '../../core';
 import { capital } from '../drawing';
-import { verdictWords } from '../words';
+import { judgedPlaces, verdictWords } from '../words';
 import { Flow } from './flow';
-import { judgedPlaces } from './judgedPlaces';
 import type { Leaf, Pack } from './pack';
 import { readingAdvice } from './readingAdvice';
 import { placesOf } from './readingWords';

@@ -1,8 +1,6 @@
 import { type Job, type Result, Z_95 } from '../../core';
 import { lengthsOf } from '../drawing';
-
-/** Height over which a lean is told in inches, mm (8 ft). */
-const EIGHT_FEET = 2438.4;
+import { slopeWords } from '../words';
 
 type Wall = Result['walls']['back'];
 
@@ -22,24 +20,6 @@ export function rimWords({ outOfLevel: { along, alongSd, across, acrossSd } }: R
     ? `level towards the front ${outward.plusMinus}`
     : `${outward.words} higher at the ${across > 0 ? 'front' : 'back'}`;
   return `Rim: ${one}; ${other}.`;
-}
-
-interface Slope {
-  /** too small to be told */
-  none: boolean;
-  words: string;
-  plusMinus: string;
-}
-
-function slopeWords(perMetre: number, sd: number, job: Job): Slope {
-  if (job.display === 'mm') {
-    const [slope, half] = [Math.abs(perMetre).toFixed(1), `±${(Z_95 * sd).toFixed(1)} mm/m`];
-    return { none: slope === '0.0', words: `${slope} ${half}`, plusMinus: half };
-  }
-  const { coarse, plusMinus } = lengthsOf(job);
-  const slope = coarse((Math.abs(perMetre) * EIGHT_FEET) / 1000).text;
-  const half = plusMinus((sd * EIGHT_FEET) / 1000).text;
-  return { none: slope === coarse(0).text, words: `${slope} ${half} in 8 ft`, plusMinus: `${half} in 8 ft` };
 }
 
 export function hollowWords(bow: number, sd: number, job: Job): string {

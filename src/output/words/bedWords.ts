@@ -9,6 +9,7 @@ import {
   Z_95,
 } from '../../core';
 import { counted } from './counted';
+import { slopeWords } from './slopeWords';
 
 /** Something to know of how a sheet sits, and what it is. */
 export interface BedLine {
@@ -43,7 +44,7 @@ export function bedLines(name: WallName, report: BedReport, job: Job): BedLine[]
         ? `${fine(thickest.value)} all over`
         : `${fine(thinnest.value)} to ${fine(thickest.value)} ${plusMinus(thickest.sd)}, thickest ${place(name, thickest)}`,
     },
-    { label: 'Leans', words: leanWords(lean, leanSd) },
+    { label: 'Leans', words: leanWords(lean, leanSd === 0 ? null : leanSd, job) },
     ...(contacts.length === 0
       ? []
       : [
@@ -82,7 +83,7 @@ export function bedLines(name: WallName, report: BedReport, job: Job): BedLine[]
       words:
         shims.list.length === 0
           ? `none needed for it to be flat${shims.to === 'plumb' ? ' and plumb' : ''}`
-          : `${shims.list.length}, to ${fine(Math.max(...shims.list.map(({ thickness }) => thickness)))}, bring it flat${shims.to === 'plumb' ? ' and plumb' : `; it then leans ${leanWords(shims.lean, 0)}`}`,
+          : `${shims.list.length}, to ${fine(Math.max(...shims.list.map(({ thickness }) => thickness)))}, bring it flat${shims.to === 'plumb' ? ' and plumb' : `; it then ${slopeWords(shims.lean, null, job).none ? 'stands' : 'leans'} ${leanWords(shims.lean, null, job)}`}`,
     },
     ...(convergence === null
       ? []
@@ -148,9 +149,9 @@ function plusMinusForce(newtons: number, { display }: Pick<Job, 'display'>): str
   return `±${up} ${display === 'in' ? 'lbf' : 'N'}`;
 }
 
-const leanWords = (lean: number, sd: number): string => {
-  const half = Z_95 * sd;
-  const plusMinus = half === 0 ? '' : ` ±${half.toFixed(1)}`;
-  if (Math.abs(lean) < 0.05) return `0 mm/m${plusMinus}: plumb`;
-  return `${Math.abs(lean).toFixed(1)} mm/m${plusMinus} ${lean > 0 ? 'into the room' : 'away from the room'} going up`;
-};
+/** @param sd mm/m; null where the lean is chosen, not measured */
+function leanWords(lean: number, sd: number | null, job: Job): string {
+  const { none, words, plusMinus } = slopeWords(lean, sd, job);
+  if (none) return `plumb ${plusMinus}`.trim();
+  return `${words} ${lean > 0 ? 'into the room' : 'away from the room'} going up`;
+}

@@ -70,7 +70,7 @@ function BedDrawing({
     });
     const { thickest, shims } = result.bedding[panel];
     return [
-      tag('thickest', `bed ${lengths.fine(thickest.value)} ${lengths.plusMinus(thickest.sd)}`, thickest),
+      tag('thickest', bedTag(thickest, lengths), thickest),
       ...shims.list.map((shim, k) => tag(`shim ${k + 1}`, `shim ${k + 1}: ${lengths.fine(shim.thickness)}`, shim)),
     ];
   }, [drawn, result, panel, lengths]);
@@ -84,3 +84,7 @@ function BedDrawing({
     </div>
   );
 }
+
+/** An even bed is chosen and has no ±. */
+const bedTag = ({ value, sd }: { value: number; sd: number }, lengths: BedViewProps['lengths']): string =>
+  sd === 0 ? `bed ${lengths.fine(value)} all over` : `bed ${lengths.fine(value)} ${lengths.plusMinus(sd)}`;

@@ -1,9 +1,13 @@
 import { type PanelName, Z_95 } from '../../core';
 import { useSessionState } from '../../job';
+import { placesInTheWay } from '../../output';
 import { Callout, useLengths } from '../parts';
+import { addressOf, type Place } from '../place';
 import styles from './findings.module.css';
 import { problemPlace } from './problem-words';
 import { readiness } from './readiness';
+
+const truth: Place = { name: 'site', part: 'truth' };
 
 interface ProblemsProps {
   /** the panel that is shown already */
@@ -37,12 +41,19 @@ export function Problems({ shown, onShow }: ProblemsProps) {
       </Callout>
     );
   }
-  if (problems.length === 0)
+  if (problems.length === 0) {
+    const inTheWay = placesInTheWay(result);
     return (
-      <Callout weight="good">
+      <Callout weight={inTheWay.length > 0 ? 'warn' : 'good'}>
         <p>The sheets cover the alcove and every hole lies on its panel.</p>
+        {inTheWay.length > 0 && (
+          <p>
+            <strong>Not ready for panels.</strong> {inTheWay.join('. ')}. <a href={addressOf(truth)}>Why</a>
+          </p>
+        )}
       </Callout>
     );
+  }
   return (
     <Callout weight="bad">
       <h2 className={styles.problemsHead}>
