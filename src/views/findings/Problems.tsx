@@ -2,12 +2,10 @@ import { type PanelName, Z_95 } from '../../core';
 import { useSessionState } from '../../job';
 import { placesInTheWay } from '../../output';
 import { Callout, useLengths } from '../parts';
-import { addressOf, type Place } from '../place';
+import { goTo, usePlace } from '../place';
 import styles from './findings.module.css';
 import { problemPlace } from './problem-words';
 import { readiness } from './readiness';
-
-const truth: Place = { name: 'site', part: 'truth' };
 
 interface ProblemsProps {
   /** the panel that is shown already */
@@ -19,6 +17,8 @@ interface ProblemsProps {
 export function Problems({ shown, onShow }: ProblemsProps) {
   const result = useSessionState((state) => state.result);
   const lengths = useLengths();
+  const place = usePlace();
+  const atVerdicts = place.name === 'site' && place.part === 'truth';
   if (!result) return null;
   const { problems } = result;
   const { unmeasured, uncertain } = readiness(result);
@@ -47,9 +47,16 @@ export function Problems({ shown, onShow }: ProblemsProps) {
       <Callout weight={inTheWay.length > 0 ? 'warn' : 'good'}>
         <p>The sheets cover the alcove and every hole lies on its panel.</p>
         {inTheWay.length > 0 && (
-          <p>
-            <strong>Not ready for panels.</strong> {inTheWay.join('. ')}. <a href={addressOf(truth)}>Why</a>
-          </p>
+          <div className={styles.ready}>
+            <span>
+              <strong>Not ready for panels.</strong> {inTheWay.join('. ')}.
+            </span>
+            {!atVerdicts && (
+              <button type="button" onClick={() => goTo({ name: 'site', part: 'truth' })}>
+                See why
+              </button>
+            )}
+          </div>
         )}
       </Callout>
     );
