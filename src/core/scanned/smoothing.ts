@@ -1,6 +1,6 @@
 import { unevenBasis } from '../alcove';
 import type { WallName } from '../job-file';
-import { cholesky, solveLower } from '../least-squares';
+import { cholesky, solveLower, solveLowerTransposed } from '../least-squares';
 import type { Cells } from './scanInUse';
 
 /** Lengths of spline intervals, and prior standard deviations of their coefficients, that are tried, mm. */
@@ -24,7 +24,7 @@ export interface Smoothing {
 /**
  * How wavy a wall is and how noisy its cells, by restricted maximum likelihood (Patterson and Thompson 1971; for splines
  * Wahba 1985; from memory): cells y = P β + B c + e with β free, c ~ N(0, τ² I), e ~ N(0, φ sd²). For each interval length
- * and τ tried, φ follows in closed form; the likeliest of all stands, if it is a thousand times likelier than no spline.
+ * and τ tried, φ is the likeliest; the likeliest of all stands, if it is a thousand times likelier than no spline.
  */
 export function smoothingOf(cells: Cells, wall: WallName, at: [number, number], height: [number, number]): Smoothing {
   const n = cells.a.length;
@@ -127,7 +127,15 @@ function projectedBasis(
   return { spread, seen, q };
 }
 
-/** −2 log of the restricted likelihood, φ at its best, but for a constant that no choice changes. */
+/** φ is found where it moves by less than this share of itself from one round to the next. */
+const SETTLED = 1e-4;
+const ROUNDS = 50;
+
+/**
+ * −2 log of the restricted likelihood, φ at its best, but for a constant that no choice changes. At its best φ is what the
+ * residuals' squares come to for each degree of freedom that the spline leaves (Schall 1991; here from the likelihood's
+ * own derivative).
+ */
 function evidence(
   { spread, seen, q }: Projected,
   squares: number,
@@ -135,25 +143,41 @@ function evidence(
   size: number,
 ): { value: number; factor: number } | null {
   let phi = 1;
-  let value = 0;
-  // τ is given in mm, so λ = φ/τ² moves with φ: it settles in a few rounds.
-  for (let round = 0; round < 3; round++) {
+  for (let round = 0; ; round++) {
     const lambda = phi / size ** 2;
     const m = Float64Array.from(spread);
     for (let k = 0; k < q; k++) m[k * q + k]! += lambda;
     const lower = cholesky(m, q);
     if (lower === null) return null;
     const solved = solveLower(lower, q, Float64Array.from(seen));
-    const left = Math.max(1e-9, squares - inner(solved, solved));
-    let determinant = -q * Math.log(lambda);
-    for (let k = 0; k < q; k++) determinant += 2 * Math.log(lower[k * q + k]!);
-    const next = left / (n - TERMS);
-    value = (n - TERMS) * Math.log(phi) + left / phi + determinant - (n - TERMS);
-    const settled = Math.abs(next / phi - 1) < 0.02;
+    const explained = inner(solved, solved);
+    const coefficients = solveLowerTransposed(lower, q, solved);
+    const residual = squares - explained - lambda * inner(coefficients, coefficients);
+    const taken = q - lambda * inverseTrace(lower, q);
+    const next = Math.max(1e-9, residual) / (n - TERMS - taken);
+    if (round === ROUNDS || Math.abs(next / phi - 1) < SETTLED) {
+      let determinant = -q * Math.log(lambda);
+      for (let k = 0; k < q; k++) determinant += 2 * Math.log(lower[k * q + k]!);
+      const value = (n - TERMS) * (Math.log(phi) - 1) + (squares - explained) / phi + determinant;
+      return { value, factor: Math.max(LEAST_FACTOR, Math.sqrt(phi)) };
+    }
     phi = next;
-    if (settled) break;
   }
-  return { value, factor: Math.max(LEAST_FACTOR, Math.sqrt(phi)) };
+}
+
+/** Trace of (L Lᵀ)⁻¹: the squares of all elements of L⁻¹. */
+function inverseTrace(lower: Float64Array, q: number): number {
+  let trace = 0;
+  const column = new Float64Array(q);
+  for (let k = 0; k < q; k++) {
+    for (let i = k; i < q; i++) {
+      let sum = i === k ? 1 : 0;
+      for (let j = k; j < i; j++) sum -= lower[i * q + j]! * column[j]!;
+      column[i] = sum / lower[i * q + i]!;
+      trace += column[i]! ** 2;
+    }
+  }
+  return trace;
 }
 
 const mean = (values: Float64Array): number => values.reduce((sum, each) => sum + each, 0) / values.length;
