@@ -8,7 +8,7 @@ import { isPose, type ScanInUse, type ScanUnknown, type SurfaceUnknown, unknowns
 /** One cell, or one height of a front edge, as an observation equation: `misfit` = `row`·δ + noise. */
 export interface CellEquation {
   part: Part;
-  /** measured less the model's height, mm */
+  /** measured less the model's height, mm of the scan's own lengths */
   misfit: number;
   /** 1 sigma as stated, mm */
   sd: number;
@@ -26,7 +26,9 @@ export interface SparseRow {
 
 /**
  * Calls `take` with the equation of every cell of a scan at the given values. A cell's place moves into the job's frame;
- * there its height, less how far its surface is off there, is the model's: n(θ) − δ = h(a(θ), b(θ); c).
+ * there its height, less how far its surface is off there, is the model's: n(θ) − δ = h(a(θ), b(θ); c). The equation is
+ * divided by 1 + scale: what a cell errs by grows with the scale that it is drawn at, so that a smaller scale, which would
+ * make all errors small, is no better for that.
  * @param first index of the scan's first unknown among the parameters
  */
 export function eachCellEquation(
@@ -52,14 +54,28 @@ export function eachCellEquation(
     value: new Float64Array(most + unknowns.length),
   };
   const poseUnknowns = unknowns.filter(isPose);
-  const entries = (part: Part, surface: Surface, place: Triple, [a, b, n]: Readonly<Triple>, moved: Triple): void => {
+  const scale = 1 + unknown('scale');
+  const entries = (
+    part: Part,
+    surface: Surface,
+    place: Triple,
+    [a, b, n]: Readonly<Triple>,
+    moved: Triple,
+    misfit: number,
+  ): void => {
     row.length = 0;
     addShape(row, model, part, moved[a]!, moved[b]!);
     const [slopeA, slopeB] = surface.gradient(moved[a]!, moved[b]!);
     for (let k = 0; k < poseUnknowns.length; k++) {
       const by = pose.by(poseUnknowns[k]!, place[0], place[1], place[2]);
-      push(row, first + k, slopeA * by[a]! + slopeB * by[b]! - by[n]!);
+      const divided = poseUnknowns[k] === 'scale' ? misfit / scale : 0;
+      push(row, first + k, slopeA * by[a]! + slopeB * by[b]! - by[n]! + divided);
     }
+  };
+  const tell = (equation: CellEquation): void => {
+    for (let k = 0; k < row.length; k++) row.value[k]! /= scale;
+    equation.misfit /= scale;
+    take(equation, row);
   };
   for (const part of SURFACE_NAMES) {
     const seen = cells[part];
@@ -78,14 +94,12 @@ export function eachCellEquation(
       place[k] = seen.value[c]!;
       const moved = pose.at(place[0], place[1], place[2]);
       const [a, b] = [moved[i]!, moved[j]!];
-      entries(part, surface, place, axes, moved);
       let off = 0;
-      for (let w = 0; w < warps.length; w++) {
-        const by = shapes[w]!(seen.a[c]!, seen.b[c]!);
-        off += by * warpValues[w]!;
-        push(row, warpFirst + w, by);
-      }
-      take({ part, misfit: moved[k]! - off - surface.value(a, b), sd: seen.sd[c]!, a, b }, row);
+      for (let w = 0; w < warps.length; w++) off += shapes[w]!(seen.a[c]!, seen.b[c]!) * warpValues[w]!;
+      const misfit = moved[k]! - off - surface.value(a, b);
+      entries(part, surface, place, axes, moved, misfit);
+      for (let w = 0; w < warps.length; w++) push(row, warpFirst + w, shapes[w]!(seen.a[c]!, seen.b[c]!));
+      tell({ part, misfit, sd: seen.sd[c]!, a, b });
     }
   }
   for (const side of ['left', 'right'] as const) {
@@ -94,8 +108,9 @@ export function eachCellEquation(
     for (const { height, value, sd } of scan.front[side]) {
       const place: Triple = [x, height, value];
       const moved = pose.at(...place);
-      entries(`front.${side}`, front, place, [0, 1, 2], [0, moved[1], moved[2]]);
-      take({ part: `front.${side}`, misfit: moved[2] - front.value(0, moved[1]), sd, a: 0, b: moved[1] }, row);
+      const misfit = moved[2] - front.value(0, moved[1]);
+      entries(`front.${side}`, front, place, [0, 1, 2], [0, moved[1], moved[2]], misfit);
+      tell({ part: `front.${side}`, misfit, sd, a: 0, b: moved[1] });
     }
   }
 }

@@ -42,6 +42,16 @@ describe('adjust with scans', () => {
     expect(solution.x.length).toBeLessThan(56);
   });
 
+  it('takes no scan for smaller because its noise would shrink with it, with tapes or alone', () => {
+    for (const readings of [[], TIES.slice(0, 3)]) {
+      const { alcove: found, scans } = adjusted(readings, { scans: [cellScan(alcove, { size: 50 })] });
+      const scale = scans[0]!.unknowns.find(({ name }) => name === 'scale')!;
+      expect(Math.abs(scale.value), `${readings.length} readings`).toBeLessThan(2e-4);
+      const wide = found.right.value(0, 0) - found.left.value(0, 0);
+      expect(Math.abs(wide - (alcove.right.c - alcove.left.c)), `${readings.length} readings`).toBeLessThan(0.4);
+    }
+  });
+
   it('is the adjustment of every cell as a row of its own', () => {
     const job = jobWith(TIES, { scans: [cellScan(alcove, { sd: 0.4, size: 200 })] });
     const { model, problem, solution, supposition, scanFirsts } = adjust(job);
