@@ -1,19 +1,21 @@
 import type { Matrix } from 'ml-matrix';
 import { standardDeviation } from '../adjust';
 import { towardsRoom } from '../alcove';
-import { centreOf, coefficientsOf, plateStencil, splineGrid, times } from '../contact';
+import { heldAt, splineAt, splineGrid } from '../contact';
 import type { Job, WallName } from '../job-file';
 import type { AdhesiveLayout } from '../materials';
 import type { Point } from '../panel';
 import { intoRoom, movesOf, type Seat } from '../seat';
 import type { BedReport, DotForce } from './report';
 
-const CELLS = 24;
+/** Cells between two dots, and how many there are at least and at most along a side of the sheet. */
+const BETWEEN_DOTS = 2;
+const CELLS = { least: 24, most: 40 };
 
 /**
- * What each dot of adhesive has to hold once nothing else presses: the forces that keep the sheet in its shape, each
- * given to the dot nearest to it. A free sheet balances itself, so that pulls and pushes add up to nothing. Their ± is
- * the survey's, the sheet touching where it touches.
+ * What each dot of adhesive has to hold once nothing else presses: the forces at the dots that keep the sheet where it sits
+ * there, free between them and at its edges. A free sheet balances itself: pulls and pushes add up to nothing, and so do
+ * their moments. Their ± is the survey's, the sheet touching where it touches.
  */
 export function springBackOf(
   seat: Seat,
@@ -22,18 +24,18 @@ export function springBackOf(
   job: Job,
   adhesive: AdhesiveLayout,
 ): BedReport['springBack'] {
-  const places = placesOf(adhesive, job.supplies.adhesive.spacing).map(([u, v]) => ({ u, v }));
+  const { spacing } = job.supplies.adhesive;
+  const places = placesOf(adhesive, spacing).map(([u, v]) => ({ u, v }));
   if (places.length === 0 || (seat.how !== 'bent' && seat.how !== 'follows')) {
     return { dots: places.map((place) => ({ ...place, pull: 0, sd: 0 })), largest: null, total: 0, totalSd: 0 };
   }
-  const { grid, forces, moves } = shapingForces(seat, name);
-  const owner = forces.map((_, k) => nearest(places, ...centreOf(grid, k % grid.across, Math.floor(k / grid.across))));
-  const perDot = (of: Float64Array): Float64Array => {
-    const sums = new Float64Array(places.length);
-    for (let k = 0; k < of.length; k++) sums[owner[k]!]! -= of[k]!;
-    return sums;
-  };
-  const pulls = perDot(forces);
+  const { region, stiffness } = seat;
+  const cells = ([from, to]: readonly [number, number]): number =>
+    Math.min(CELLS.most, Math.max(CELLS.least, Math.ceil((BETWEEN_DOTS * (to - from)) / spacing)));
+  const forcesAt = heldAt(splineGrid(region, cells(region.u), cells(region.v)), stiffness, places);
+  const perDot = (heights: readonly number[]): Float64Array => forcesAt(heights).map((force) => -force);
+  const { heights, moves } = dotHeights(seat, name, places);
+  const pulls = perDot(heights);
   const changes = moves.of.map(([parameter, change]) => [parameter, perDot(change)] as const);
   const sdOf = (share: (dot: number) => number): number => {
     const gradient = new Float64Array(moves.count);
@@ -54,21 +56,20 @@ export function springBackOf(
   };
 }
 
-/** The force that each spline needs for the sheet to keep its shape, into the room positive, N, and how it moves. */
-function shapingForces({ pressed, region, stiffness, surface, moves }: Seat, name: WallName) {
-  const grid = pressed?.grid ?? splineGrid(region, CELLS, CELLS);
-  const shape = pressed?.coefficients ?? coefficientsOf(grid, intoRoom(surface, name));
-  const stencil = plateStencil(grid, stiffness);
-  const forcesOf = (of: Float64Array): Float64Array => times(stencil, of, new Float64Array(of.length));
-  const { count, of } = moves?.() ?? movesOf(surface, grid);
+/** How far into the room the sheet sits at the dots, mm, and how that moves with the alcove's parameters. */
+function dotHeights(
+  { pressed, region, surface, moves }: Seat,
+  name: WallName,
+  places: readonly { u: number; v: number }[],
+) {
+  const grid = pressed?.grid ?? splineGrid(region, CELLS.least, CELLS.least);
+  const at = places.map(({ u, v }) => splineAt(grid, u, v, 0, 0));
+  const height = intoRoom(surface, name);
   const sign = towardsRoom(name);
+  const { count, of } = moves?.() ?? movesOf(surface, grid);
   return {
-    grid,
-    forces: forcesOf(shape),
-    moves: {
-      count,
-      of: of.map(([parameter, move]) => [parameter, forcesOf(move).map((force) => sign * force)] as const),
-    },
+    heights: pressed ? at.map((sum) => sum(pressed.coefficients)) : places.map(({ u, v }) => height(u, v)),
+    moves: { count, of: of.map(([parameter, move]) => [parameter, at.map((sum) => sign * sum(move))] as const) },
   };
 }
 
@@ -81,13 +82,4 @@ function placesOf({ dots, beads }: AdhesiveLayout, spacing: number): Point[] {
       return Array.from({ length: count }, (_, k): Point => [u, from + ((k + 0.5) / count) * (to - from)]);
     }),
   ];
-}
-
-function nearest(dots: readonly { u: number; v: number }[], u: number, v: number): number {
-  let [best, least] = [0, Infinity];
-  dots.forEach((dot, k) => {
-    const square = (dot.u - u) ** 2 + (dot.v - v) ** 2;
-    if (square < least) [best, least] = [k, square];
-  });
-  return best;
 }

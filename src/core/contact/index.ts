@@ -1,6 +1,7 @@
 export { type SurfacePoint, surfaceOf } from './evaluate';
 export { followFloor } from './follow';
 export { type Gripped, gripSheet } from './grip';
+export { heldAt } from './heldAt';
 export { isRigid, type Pressed, pressSheet } from './press';
 export {
   heightOf,

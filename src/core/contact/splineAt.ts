@@ -16,6 +16,22 @@ export function splineAt(grid: SplineGrid, u: number, v: number, du: number, dv:
   return (c) => unit * (y.a * row(c, first, x) + y.b * row(c, first + across, x) + y.c * row(c, first + 2 * across, x));
 }
 
+/** The splines that are not nought at (u, v) by number, in ascending order, and their values there. */
+export function splineWeights(grid: SplineGrid, u: number, v: number): { at: number[]; weight: number[] } {
+  const { columns, rows, u0, v0, cellWidth, cellHeight, across } = grid;
+  const x = axisTerms((u - u0) / cellWidth, columns, 0);
+  const y = axisTerms((v - v0) / cellHeight, rows, 0);
+  const [along, up] = [
+    [x.a, x.b, x.c],
+    [y.a, y.b, y.c],
+  ];
+  const first = x.cell + y.cell * across;
+  return {
+    at: up.flatMap((_, q) => along.map((_, p) => first + p + q * across)),
+    weight: up.flatMap((b) => along.map((a) => a * b)),
+  };
+}
+
 const row = (of: Float64Array, k: number, { a, b, c }: AxisTerms): number =>
   a * (of[k] as number) + b * (of[k + 1] as number) + c * (of[k + 2] as number);
 

@@ -70,6 +70,23 @@ describe('how a sheet sits', () => {
     expect(bed.springBack.largest!.pull).toBeGreaterThan(0);
   });
 
+  it('has the outer dots pull as the ends of a beam on many supports, where the sheet follows a hump', () => {
+    const { bed } = bedOf(-HOLLOW, { fit: { flexible: true } });
+    const { dots } = bed.springBack;
+    const outer = Math.min(...dots.map(({ u }) => u));
+    const column = dots.filter(({ u }) => u < outer + 1);
+    const next = Math.min(...dots.filter(({ u }) => u > outer + 1).map(({ u }) => u));
+    const stiffness = (3000 * 6 ** 3) / (12 * (1 - 0.35 ** 2));
+    const rows = column.map(({ v }) => v).sort((a, b) => a - b);
+    const spacing = rows[2]! - rows[1]!;
+    // Away from the corners: 1.268 Dκ/s for each mm of row, from the three-moment equation of a beam on even supports.
+    const middle = column.filter(({ v }) => v > rows[3]! && v < rows.at(-4)!);
+    const mean = middle.reduce((sum, { pull }) => sum + pull, 0) / middle.length;
+    const ratio = mean / ((1.268 * stiffness * 2 * HOLLOW * spacing) / (next - outer));
+    expect(ratio).toBeGreaterThan(0.92);
+    expect(ratio).toBeLessThan(1.08);
+  });
+
   it('says where a sheet would be over-bent', () => {
     const { bed, result } = bedOf(HOLLOW, { fit: { flexible: true }, bedding: { strainLimit: 0.0001 } });
     expect(bed.how).toBe('follows');
