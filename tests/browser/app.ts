@@ -1,4 +1,7 @@
-import { expect, type Locator, type Page } from '@playwright/test';
+import { type Locator, type Page, expect as runnersExpect } from '@playwright/test';
+
+/** Waits as long as the tests do, outside of the test runner too. */
+export const expect = runnersExpect.configure({ timeout: 30_000 });
 
 /** Templates and tables as text: all that the bench tells about the panels of a job. */
 export async function benchWords(page: Page, panels = ['Left', 'Back', 'Right']): Promise<string[]> {
