@@ -104,3 +104,17 @@ test('workers that plan the survey or the stock, or read a scan, and stop: each 
   await page.getByTestId('scan-file').setInputFiles(scan);
   await expect(page.getByText('bath.ply, PLY')).toBeVisible();
 });
+
+test('a worker is started once, however often what asks it is opened', async ({ page }) => {
+  await openApp(page);
+  for (let visit = 0; visit < 3; visit++) {
+    await expect(page.getByText(/\d+ of \d+ to go$/)).toBeVisible();
+    await goTo(page, '#van/pieces');
+    await expect(page.getByRole('tab', { name: 'Pieces and sheets' })).toBeVisible();
+    await goTo(page, '#site/readings');
+  }
+  await expect(page.getByText(/\d+ of \d+ to go$/)).toBeVisible();
+  const started = page.workers().map((each) => each.url());
+  expect(started.some((url) => url.includes('survey.worker'))).toBe(true);
+  expect(started.length).toBe(new Set(started).size);
+});

@@ -1,8 +1,11 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef } from 'react';
 import type { Job, Result } from '../../../core';
 import { surveyPlanner, useDraft, useSession } from '../../../job';
 import { useTouched } from '../../parts';
 import type { EntryStore } from './entry-store';
+
+/** One for as long as the app is open: its worker stays when the survey is left. */
+const plan = surveyPlanner();
 
 /** A plan stands until the alcove turns out this much larger or smaller than it was made for, mm. */
 const HOLDS = 40;
@@ -23,7 +26,6 @@ interface MadeFor {
 export function usePlan(settled: { job: Job; result: Result } | null, entry: EntryStore): void {
   const { tell } = useSession();
   const id = useDraft(({ draft }) => draft.id);
-  const [plan] = useState(() => surveyPlanner());
   const madeFor = useRef<MadeFor | null>(null);
   const told = useRef(false);
   const seen = useRef(settled);
@@ -48,7 +50,7 @@ export function usePlan(settled: { job: Job; result: Result } | null, entry: Ent
         tell('The survey could not be planned. Readings can be entered all the same: add them to the record.');
       },
     );
-  }, [settled, id, entry, plan, tell, touched]);
+  }, [settled, id, entry, tell, touched]);
 }
 
 const needs = ({ display, fit, rim, readings }: Job, { walls, front, rim: top }: Result, id: string): MadeFor => ({
