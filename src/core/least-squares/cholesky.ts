@@ -31,8 +31,11 @@ export function solveLowerTransposed(l: Float64Array, n: number, b: Float64Array
   return b;
 }
 
-/** Below this share of the largest scaled diagonal what is left of a normal matrix is rounding. */
-const RANK_TOLERANCE = 1e-12;
+/**
+ * Below this share of its scaled diagonal what is left of a normal matrix is rounding: it would weigh a target that is
+ * rounding too, and say that the readings disagree.
+ */
+const RANK_TOLERANCE = 1e-8;
 
 /**
  * Normal equations N δ = g, N n × n of any rank, as the fewest whitened rows with the same: R δ = t with RᵀR = N and

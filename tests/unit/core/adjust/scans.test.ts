@@ -52,6 +52,20 @@ describe('adjust with scans', () => {
     }
   });
 
+  it('finds readings and scan as far apart as they say, not by rounding in what the scan leaves open', () => {
+    const agreements = [3, 4, 5, 6].flatMap((seed) => {
+      const truth = plausibleAlcove(seed);
+      const scan = { ...cellScan(truth, { sd: 0.3, seed, size: 50 }), scaleSd: 2, tiltSd: 2, biasSd: 0.5 };
+      const tape = { id: 'left', kind: 'tape-to-corner', side: 'left', height: 0 } as const;
+      return [[], [{ ...tape, value: exactValue(truth, tape), sd: 0.5 }]].map(
+        (readings) => adjust(jobWith(readings, { scans: [scan] })).s0!,
+      );
+    });
+    // dof is about 25: within 0.5 and 1.5 but for once in many thousands
+    expect(Math.min(...agreements)).toBeGreaterThan(0.5);
+    expect(Math.max(...agreements)).toBeLessThan(1.5);
+  });
+
   it('is the adjustment of every cell as a row of its own', () => {
     const job = jobWith(TIES, { scans: [cellScan(alcove, { sd: 0.4, size: 200 })] });
     const { model, problem, solution, supposition, scanFirsts } = adjust(job);
