@@ -8,12 +8,11 @@ export {
   type Plane,
   planeThrough,
   restingPlane,
-  restOn,
   type Sample,
   type Supports,
   supportsOn,
 } from './restingPlane';
 export { type SplineSum, splineAt } from './splineAt';
 export { centreOf, coefficientsOf, type SplineGrid, splineGrid } from './splineGrid';
-export { areasOf, plateStencil, times } from './stencil';
+export { areasOf } from './stencil';
 export { type BendingStiffness, bendingStiffness, isotropic, orthotropic, type SheetMaterial } from './stiffness';

@@ -23,7 +23,7 @@ export const restingPlane = (...given: Parameters<typeof restingSupports>): Plan
  * sample stands proud it replaces the support that keeps the centre inside.
  * @param corners four samples around the centre, in order around it
  */
-export function restingSupports(
+function restingSupports(
   samples: readonly Sample[],
   corners: readonly [Sample, Sample, Sample, Sample],
   centre: readonly [number, number],

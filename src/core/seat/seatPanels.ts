@@ -44,7 +44,7 @@ export interface Seating {
 }
 
 /** Cells each way of the grid on which a sheet is bent: see tests/property/seating.test.ts for what a finer one changes. */
-export const CELLS = 24;
+const CELLS = 24;
 /** Share of the load that may be out of balance. */
 const TOLERANCE = 1e-4;
 /** An adhesive that is said to reach no further than the even bed still grips where the bed is no thicker than this more, mm. */
@@ -66,7 +66,7 @@ export function seatPanels(alcove: Alcove, job: Job, cells = CELLS): Seating {
 }
 
 /** Bending stiffness of a panel: u runs along the wall, v up. */
-export const stiffnessOf = ({ fit, bedding: { modulusAcross, modulusUp, poisson } }: Job): BendingStiffness =>
+const stiffnessOf = ({ fit, bedding: { modulusAcross, modulusUp, poisson } }: Job): BendingStiffness =>
   bendingStiffness(orthotropic(modulusAcross, modulusUp, poissonFor(poisson, modulusAcross, modulusUp), fit.thickness));
 
 /** ν_uv ν_vu stays under 1 only while ν_uv² < E_u / E_v: held within, for sheets far stiffer up than across. */
