@@ -1,4 +1,6 @@
 import type { Job, Result } from '../../core';
+import { lengthsOf } from '../drawing';
+import { scanAssumedWords, scanSurfaceLines, scanSurfaceNames } from '../words';
 import { Flow } from './flow';
 import type { Leaf, Pack } from './pack';
 import { POINT } from './paper';
@@ -42,5 +44,29 @@ export function surveyPages(pack: Pack, job: Job, { adjustment }: Result): Leaf 
     'Misfit: adjusted value less the reading. w: misfit over its own standard deviation; beyond 3.29 the reading should be taken again. Checked: share of an error in this reading that the other readings would show.',
     { size: 8 * POINT },
   );
+  scans(flow, job, adjustment.scans);
   return first;
+}
+
+/** What each scan in use showed of each surface, and how far off it is. */
+function scans(flow: Flow, job: Job, found: Result['adjustment']['scans']): void {
+  const { fine, plusMinus } = lengthsOf(job);
+  const lengths = { fine: (mm: number) => fine(mm).text, plusMinus: (sd: number) => plusMinus(sd).text };
+  for (const { id, surfaces } of found) {
+    const { source, points } = job.scans.find((scan) => scan.id === id) ?? {};
+    flow.heading(
+      `Scan ${[source, points && `${points.toLocaleString('en')} points`].filter(Boolean).join(', ') || id}`,
+    );
+    flow.table(
+      [{ title: 'Surface', bold: true }, { title: 'What the scan showed' }, { title: 'Assumed, not measured' }],
+      surfaces.map((surface) => [
+        scanSurfaceNames[surface.surface],
+        scanSurfaceLines(surface, lengths)
+          .map(({ name, words }) => `${name}: ${words}`)
+          .join('. '),
+        scanAssumedWords(surface) || '–',
+      ]),
+      7.5 * POINT,
+    );
+  }
 }

@@ -7,6 +7,7 @@ export { cartridgeName, cartridgeWords, jointRuns, jointWidthAlong, movementBasi
 export { judgedPlaces, placesInTheWay } from './judgedPlaces';
 export { fillerWords, inputAmount } from './materialWords';
 export { pieceTitle } from './pieceWords';
+export { type ScanSurfaceLine, scanAssumedWords, scanSurfaceLines, scanSurfaceNames } from './scanWords';
 export { offcutWords, placedWords, sizeWords, usedWords } from './sheetWords';
 export { slopeWords } from './slopeWords';
 export { strainText, type UnfoldingWords, unfoldingWords } from './unfoldingWords';

@@ -1,10 +1,10 @@
 import { useId } from 'react';
 import type { ResidualMap } from '../../../core';
+import { scanSurfaceNames } from '../../../output';
 import { scaleColourText } from '../../../scene';
 import type { Lengths } from '../../parts';
 import { residualPicture, worstBlock } from './residual-picture';
 import styles from './scan-findings.module.css';
-import { surfaceNames } from './surface-words';
 
 interface ResidualFigureProps {
   surface: 'back' | 'left' | 'right' | 'rim';
@@ -33,7 +33,7 @@ export function ResidualFigure({ surface, residuals, range, least, lengths }: Re
         viewBox={`0 0 ${columns * side} ${rows * side}`}
         style={{ aspectRatio: `${columns} / ${rows}`, width: `${tall * Math.min(1.5, columns / rows)}rem` }}
         role="img"
-        aria-label={`${surfaceNames[surface]}: ${words}`}
+        aria-label={`${scanSurfaceNames[surface]}: ${words}`}
       >
         <defs>
           <pattern id={hatch} width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">

@@ -1,11 +1,11 @@
 import type { ScanFinding, ScanSurfaceFinding } from '../../../core';
 import { useSessionState } from '../../../job';
+import { scanAssumedWords, scanSurfaceLines, scanSurfaceNames } from '../../../output';
 import { contourSteps, fittingStep, scaleGradient, scaleRange } from '../../../scene';
 import { ScaleBar, ticksOf } from '../../heat';
 import { ArrowLeft, ArrowRight, Callout, type Lengths, useLengths } from '../../parts';
 import { ResidualFigure } from './ResidualFigure';
 import styles from './scan-findings.module.css';
-import { assumedWords, surfaceLines, surfaceNames } from './surface-words';
 
 /** What a scan in the job showed of each surface, how well, and where it does not fit. */
 export function ScanFindings({ of }: { of: string }) {
@@ -63,13 +63,13 @@ function SurfaceFound({
   lengths: Lengths;
 }) {
   const { residuals, against } = surface;
-  const assumed = assumedWords(surface);
+  const assumed = scanAssumedWords(surface);
   const drawn = surface.surface === 'front.left' || surface.surface === 'front.right' ? null : surface.surface;
   return (
     <li>
-      <h3>{surfaceNames[surface.surface]}</h3>
+      <h3>{scanSurfaceNames[surface.surface]}</h3>
       <dl className={styles.lines}>
-        {surfaceLines(surface, lengths).map(({ name, words }) => (
+        {scanSurfaceLines(surface, lengths).map(({ name, words }) => (
           <div key={name}>
             <dt>{name}</dt>
             <dd>{words}</dd>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { ScanSurfaceFinding } from '../../../../../src/core';
-import { lengthsIn } from '../../../../../src/views/parts';
-import { assumedWords, surfaceLines } from '../../../../../src/views/site/scan/surface-words';
+import type { ScanSurfaceFinding } from '../../../../src/core';
+import { scanAssumedWords, scanSurfaceLines } from '../../../../src/output/words';
+import { lengthsIn } from '../../../../src/views/parts';
 
 const finding: ScanSurfaceFinding = {
   surface: 'left',
@@ -18,9 +18,11 @@ const finding: ScanSurfaceFinding = {
   residuals: null,
 };
 const lines = (change: Partial<ScanSurfaceFinding>) =>
-  Object.fromEntries(surfaceLines({ ...finding, ...change }, lengthsIn('mm')).map(({ name, words }) => [name, words]));
+  Object.fromEntries(
+    scanSurfaceLines({ ...finding, ...change }, lengthsIn('mm')).map(({ name, words }) => [name, words]),
+  );
 
-describe('surfaceLines', () => {
+describe('scanSurfaceLines', () => {
   it('say what was seen, how noisy it is and how far it is off, with the ±', () => {
     expect(lines({})).toEqual({
       Seen: '92 %, 512 cells',
@@ -45,6 +47,6 @@ describe('surfaceLines', () => {
   });
 
   it('name what is assumed without the name of the surface', () => {
-    expect(assumedWords(finding)).toBe('bow up the wall, twist');
+    expect(scanAssumedWords(finding)).toBe('bow up the wall, twist');
   });
 });

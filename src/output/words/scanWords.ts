@@ -1,10 +1,15 @@
-import { type ScanSurfaceFinding, Z_95 } from '../../../core';
-import type { Lengths } from '../../parts';
+import { type ScanSurfaceFinding, Z_95 } from '../../core';
 
 type Surface = ScanSurfaceFinding['surface'];
 
+/** How lengths are told: `plusMinus` of a standard deviation, at 95 %. */
+interface Lengths {
+  fine(mm: number): string;
+  plusMinus(sd: number): string;
+}
+
 /** What the surfaces that a scan shows are called. */
-export const surfaceNames: Record<Surface, string> = {
+export const scanSurfaceNames: Record<Surface, string> = {
   back: 'Back wall',
   left: 'Left wall',
   right: 'Right wall',
@@ -14,13 +19,13 @@ export const surfaceNames: Record<Surface, string> = {
 };
 
 /** One line about a surface: what, how much, and what to think of it. */
-export interface SurfaceLine {
+export interface ScanSurfaceLine {
   name: string;
   words: string;
 }
 
 /** What the scan showed of one surface, and how far it may be off, in words. */
-export function surfaceLines(finding: ScanSurfaceFinding, lengths: Lengths): SurfaceLine[] {
+export function scanSurfaceLines(finding: ScanSurfaceFinding, lengths: Lengths): ScanSurfaceLine[] {
   const { points, cells, noise, rms, seen } = finding;
   const isFront = finding.surface === 'front.left' || finding.surface === 'front.right';
   const places = `${cells.toLocaleString()} ${isFront ? 'heights' : 'cells'}`;
@@ -44,5 +49,5 @@ function biasWords({ surface, bias }: ScanSurfaceFinding, lengths: Lengths): str
 }
 
 /** What of a surface is not measured: its words without the surface's own name. */
-export const assumedWords = ({ assumed }: Pick<ScanSurfaceFinding, 'assumed'>): string =>
+export const scanAssumedWords = ({ assumed }: Pick<ScanSurfaceFinding, 'assumed'>): string =>
   assumed.map((label) => label.slice(label.indexOf(': ') + 2)).join(', ');
