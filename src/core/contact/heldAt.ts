@@ -1,7 +1,7 @@
-import { bandOf, factorBand, solveBand } from './banded';
+import { type Band, emptyBand, factorBand, substituteBand } from './band';
 import { splineWeights } from './splineAt';
 import type { SplineGrid } from './splineGrid';
-import { CENTRE, plateStencil, SIZE } from './stencil';
+import { CENTRE, plateStencil, SIZE, type Stencil, WIDTH } from './stencil';
 import type { BendingStiffness } from './stiffness';
 
 /** Each point holds this many times as stiffly as a cell of the plate resists, so that the plate gives way, not it. */
@@ -31,8 +31,8 @@ export function heldAt(
   for (let k = CENTRE; k < stencil.entries.length; k += SIZE) most = Math.max(most, stencil.entries[k]!);
   const hold = STIFFER * most;
   const weights = points.map(({ u, v }) => splineWeights(grid, u, v));
-  const band = bandOf(stencil);
-  const { rows, width, count } = band;
+  const band = lowerHalf(stencil);
+  const { rows, band: width, size: count } = band;
   for (let k = 0; k < count; k++) rows[k * (width + 1) + width]! += FLOATING * most;
   for (const { at, weight } of weights) {
     at.forEach((k, s) => {
@@ -50,12 +50,26 @@ export function heldAt(
           right[k]! += weight[s]! * load;
         });
       });
-      const shape = solveBand(band, right);
+      substituteBand(band, right);
       weights.forEach(({ at, weight }, point) => {
-        const height = at.reduce((sum, k, s) => sum + weight[s]! * shape[k]!, 0);
+        const height = at.reduce((sum, k, s) => sum + weight[s]! * right[k]!, 0);
         forces[point]! += hold * (heights[point]! - height);
       });
     }
     return forces;
   };
+}
+
+function lowerHalf({ across, up, entries }: Stencil): Band {
+  const band = emptyBand(across * up, 2 * across + 2);
+  for (let k = 0; k < band.size; k++) {
+    const [i, j] = [k % across, Math.floor(k / across)];
+    for (let e = 0; e <= CENTRE; e++) {
+      const [p, q] = [i + (e % WIDTH) - 2, j + Math.floor(e / WIDTH) - 2];
+      if (p < 0 || q < 0 || p >= across) continue;
+      const l = p + q * across;
+      band.rows[k * (band.band + 1) + band.band + l - k] = entries[k * SIZE + e]!;
+    }
+  }
+  return band;
 }
