@@ -37,22 +37,18 @@ export function springBackOf(
   const { heights, moves } = dotHeights(seat, name, places);
   const pulls = perDot(heights);
   const changes = moves.of.map(([parameter, change]) => [parameter, perDot(change)] as const);
-  const sdOf = (share: (dot: number) => number): number => {
+  const sdOf = (of: (perDot: Float64Array) => number): number => {
     const gradient = new Float64Array(moves.count);
-    for (const [parameter, change] of changes) {
-      gradient[parameter] = change.reduce((sum, each, dot) => sum + share(dot) * each, 0);
-    }
+    for (const [parameter, change] of changes) gradient[parameter] = of(change);
     return standardDeviation({ value: 0, gradient }, covariance);
   };
-  const dots = places.map(
-    (place, k): DotForce => ({ ...place, pull: pulls[k]!, sd: sdOf((dot) => (dot === k ? 1 : 0)) }),
-  );
+  const dots = places.map((place, k): DotForce => ({ ...place, pull: pulls[k]!, sd: sdOf((change) => change[k]!) }));
   const largest = dots.reduce<DotForce | null>((most, dot) => (dot.pull > (most?.pull ?? 0) ? dot : most), null);
   return {
     dots,
     largest,
     total: dots.reduce((sum, { pull }) => sum + Math.max(0, pull), 0),
-    totalSd: sdOf((dot) => (pulls[dot]! > 0 ? 1 : 0)),
+    totalSd: sdOf((change) => change.reduce((sum, each, dot) => (pulls[dot]! > 0 ? sum + each : sum), 0)),
   };
 }
 

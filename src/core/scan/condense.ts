@@ -177,16 +177,18 @@ interface Cells {
  */
 function ledge(fine: CellCounts, onRim: number, fields: Fields): Cells {
   const times = onRim > FOR_SMALL_CELLS ? 1 : 2;
-  const grid = pooled(fine, times, () => true);
-  const usual = usualSpread(meansOf(grid), LEAST_ON_RIM) ?? 0;
-  const kept = offEdges(meansOf(fine), usual, fine, (x, z) => besideWall(fields, x, z));
+  const means = meansOf(fine);
+  const grid = pooled(fine, times, (k) => means[k] !== null);
+  const usual = usualSpread(times === 1 ? means : meansOf(grid), LEAST_ON_RIM) ?? 0;
+  const kept = offEdges(means, usual, fine, (x, z) => besideWall(fields, x, z));
   const sure = pooled(fine, times, (k) => kept[k]!);
   const atEdge = meansOf(sure).map((mean) => mean === null || mean.count < LEAST_ON_RIM);
-  for (let k = 0; k < atEdge.length * BINS; k++) {
-    if (atEdge[Math.floor(k / BINS)]!) continue;
-    grid.counts[k] = sure.counts[k]!;
-    grid.sums[k] = sure.sums[k]!;
-  }
+  atEdge.forEach((is, k) => {
+    if (is) return;
+    const [from, to] = [k * BINS, (k + 1) * BINS];
+    grid.counts.set(sure.counts.subarray(from, to), from);
+    grid.sums.set(sure.sums.subarray(from, to), from);
+  });
   return { grid, atEdge };
 }
 

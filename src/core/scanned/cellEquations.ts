@@ -55,26 +55,22 @@ export function eachCellEquation(
   };
   const poseUnknowns = unknowns.filter(isPose);
   const scale = 1 + unknown('scale');
-  const entries = (
-    part: Part,
-    surface: Surface,
-    place: Triple,
-    [a, b, n]: Readonly<Triple>,
-    moved: Triple,
-    misfit: number,
-  ): void => {
+  const scaleColumn = first + unknowns.indexOf('scale');
+  const entries = (part: Part, surface: Surface, place: Triple, [a, b, n]: Readonly<Triple>, moved: Triple): void => {
     row.length = 0;
     addShape(row, model, part, moved[a]!, moved[b]!);
     const [slopeA, slopeB] = surface.gradient(moved[a]!, moved[b]!);
     for (let k = 0; k < poseUnknowns.length; k++) {
       const by = pose.by(poseUnknowns[k]!, place[0], place[1], place[2]);
-      const divided = poseUnknowns[k] === 'scale' ? misfit / scale : 0;
-      push(row, first + k, slopeA * by[a]! + slopeB * by[b]! - by[n]! + divided);
+      push(row, first + k, slopeA * by[a]! + slopeB * by[b]! - by[n]!);
     }
   };
   const tell = (equation: CellEquation): void => {
-    for (let k = 0; k < row.length; k++) row.value[k]! /= scale;
     equation.misfit /= scale;
+    for (let k = 0; k < row.length; k++) {
+      if (row.index[k] === scaleColumn) row.value[k]! += equation.misfit;
+      row.value[k]! /= scale;
+    }
     take(equation, row);
   };
   for (const part of SURFACE_NAMES) {
@@ -94,12 +90,14 @@ export function eachCellEquation(
       place[k] = seen.value[c]!;
       const moved = pose.at(place[0], place[1], place[2]);
       const [a, b] = [moved[i]!, moved[j]!];
+      entries(part, surface, place, axes, moved);
       let off = 0;
-      for (let w = 0; w < warps.length; w++) off += shapes[w]!(seen.a[c]!, seen.b[c]!) * warpValues[w]!;
-      const misfit = moved[k]! - off - surface.value(a, b);
-      entries(part, surface, place, axes, moved, misfit);
-      for (let w = 0; w < warps.length; w++) push(row, warpFirst + w, shapes[w]!(seen.a[c]!, seen.b[c]!));
-      tell({ part, misfit, sd: seen.sd[c]!, a, b });
+      for (let w = 0; w < warps.length; w++) {
+        const by = shapes[w]!(seen.a[c]!, seen.b[c]!);
+        off += by * warpValues[w]!;
+        push(row, warpFirst + w, by);
+      }
+      tell({ part, misfit: moved[k]! - off - surface.value(a, b), sd: seen.sd[c]!, a, b });
     }
   }
   for (const side of ['left', 'right'] as const) {
@@ -108,9 +106,8 @@ export function eachCellEquation(
     for (const { height, value, sd } of scan.front[side]) {
       const place: Triple = [x, height, value];
       const moved = pose.at(...place);
-      const misfit = moved[2] - front.value(0, moved[1]);
-      entries(`front.${side}`, front, place, [0, 1, 2], [0, moved[1], moved[2]], misfit);
-      tell({ part: `front.${side}`, misfit, sd, a: 0, b: moved[1] });
+      entries(`front.${side}`, front, place, [0, 1, 2], [0, moved[1], moved[2]]);
+      tell({ part: `front.${side}`, misfit: moved[2] - front.value(0, moved[1]), sd, a: 0, b: moved[1] });
     }
   }
 }

@@ -36,14 +36,17 @@ export function smoothingOf(cells: Cells, wall: WallName, at: [number, number], 
     spline: null,
     factor: factorOf(plain.squares, n - TERMS),
   };
+  // Choices differ little in φ: each is begun at the one before.
+  let phi = 1;
   for (const interval of INTERVALS) {
     const basis = unevenBasis({ wall, at, height, interval });
     const projected = projectedBasis(cells, plain, basis);
     for (const size of SIZES) {
-      const tried = evidence(projected, plain.squares, n, size);
-      if (tried !== null && tried.value < best.value) {
-        best = { value: tried.value, spline: { interval, sd: size }, factor: tried.factor };
-      }
+      const tried = evidence(projected, plain.squares, n, size, phi);
+      if (tried === null) continue;
+      phi = tried.phi;
+      if (tried.value >= best.value) continue;
+      best = { value: tried.value, spline: { interval, sd: size }, factor: Math.max(LEAST_FACTOR, Math.sqrt(phi)) };
     }
   }
   return { spline: best.spline, factor: best.factor };
@@ -135,21 +138,23 @@ const ROUNDS = 50;
  * −2 log of the restricted likelihood, φ at its best, but for a constant that no choice changes. At its best φ is what the
  * residuals' squares come to for each degree of freedom that the spline leaves (Schall 1991; here from the likelihood's
  * own derivative).
+ * @param start where φ is looked for first
  */
 function evidence(
   { spread, seen, q }: Projected,
   squares: number,
   n: number,
   size: number,
-): { value: number; factor: number } | null {
-  let phi = 1;
+  start: number,
+): { value: number; phi: number } | null {
+  let phi = start;
   for (let round = 0; ; round++) {
     const lambda = phi / size ** 2;
-    const m = Float64Array.from(spread);
+    const m = spread.slice();
     for (let k = 0; k < q; k++) m[k * q + k]! += lambda;
     const lower = cholesky(m, q);
     if (lower === null) return null;
-    const solved = solveLower(lower, q, Float64Array.from(seen));
+    const solved = solveLower(lower, q, seen.slice());
     const explained = inner(solved, solved);
     const coefficients = solveLowerTransposed(lower, q, solved);
     const residual = squares - explained - lambda * inner(coefficients, coefficients);
@@ -159,7 +164,7 @@ function evidence(
       let determinant = -q * Math.log(lambda);
       for (let k = 0; k < q; k++) determinant += 2 * Math.log(lower[k * q + k]!);
       const value = (n - TERMS) * (Math.log(phi) - 1) + (squares - explained) / phi + determinant;
-      return { value, factor: Math.max(LEAST_FACTOR, Math.sqrt(phi)) };
+      return { value, phi };
     }
     phi = next;
   }
