@@ -23,22 +23,17 @@ export function coverPages(pack: Pack, job: Job, result: Result, drawings: Panel
     job.name || 'Untitled job',
     'Job pack: survey record, cut cards, materials, order of work and full-size templates',
   );
-  problems(flow, result, job);
-  setFigure(
-    flow,
-    () => alcoveFigure(job, result),
-    result.problems.length + beforePanels(result).length === 0 ? PICTURE : SMALL_PICTURE,
-    0,
-  );
+  const first = beforePanels(result);
+  problems(flow, result, job, first);
+  const clear = result.problems.length + first.length === 0;
+  setFigure(flow, () => alcoveFigure(job, result), clear ? PICTURE : SMALL_PICTURE, 0);
   panelTable(flow, result, job, drawings);
   return contentsList(flow, pack, entries);
 }
 
 /** What must be settled before a sheet is cut, or the plain word that there is nothing. */
-function problems(flow: Flow, result: Result, job: Job): void {
-  const { problems: found } = result;
+function problems(flow: Flow, { problems: found }: Result, job: Job, first: string[]): void {
   const { coarse } = lengthsOf(job);
-  const first = beforePanels(result);
   if (found.length === 0) {
     if (first.length > 0) flow.framed('The sheets cover the alcove, but before panels are cut or set', first);
     else flow.paragraph('Nothing found that keeps this job from being built as it stands.', { bold: true });

@@ -28,10 +28,10 @@ export interface ScanSurfaceLine {
 export function scanSurfaceLines(finding: ScanSurfaceFinding, lengths: Lengths): ScanSurfaceLine[] {
   const { points, cells, noise, rms, seen } = finding;
   const isFront = finding.surface === 'front.left' || finding.surface === 'front.right';
-  const places = `${cells.toLocaleString()} ${isFront ? 'heights' : 'cells'}`;
+  const places = `${cells.toLocaleString('en')} ${isFront ? 'heights' : 'cells'}`;
   return [
     { name: 'Seen', words: [seen === null ? null : `${Math.floor(100 * seen)} %`, places].filter(Boolean).join(', ') },
-    ...(points === null ? [] : [{ name: 'Points used', words: points.toLocaleString() }]),
+    ...(points === null ? [] : [{ name: 'Points used', words: points.toLocaleString('en') }]),
     ...(noise === null ? [] : [{ name: 'One point', words: lengths.plusMinus(noise) }]),
     { name: 'Left after its shape', words: `${lengths.plusMinus(rms)} for a ${isFront ? 'height' : 'cell'}` },
     ...(isFront ? [] : [{ name: 'Off as a whole', words: biasWords(finding, lengths) }]),
