@@ -1,7 +1,7 @@
 import { solve } from '../../src/core';
 import type { Reading } from '../../src/core/job-file';
 import { condenseScan, segmentScan } from '../../src/core/scan';
-import { exactValue, jobWith, plausibleAlcove, trueEdge, type Unread } from '../simulate';
+import { exactValue, jobWith, markErrors, plausibleAlcove, type Unread } from '../simulate';
 import { clutteredScene, emptyScene, NO_ERRORS, type ScannerErrors, scanOf, usualStations } from '../simulate/scanner';
 import type { BenchOptions, Row } from './bench';
 import { share } from './time';
@@ -78,18 +78,7 @@ function edgesOf(seed: number, clutterShare: number | undefined, humps: boolean 
     { scans: [{ id: 'scan', kind: 'scan', scaleSd: 0.1, tiltSd: 0.05, biasSd: 0.5, ...cells }] },
   );
   const { panels } = solve(job);
-  const build = { fit: job.fit, rim: job.rim };
-  return (['back', 'left', 'right'] as const).flatMap((panel) =>
-    (panel === 'back' ? (['left', 'right', 'bottom'] as const) : (['back', 'front', 'bottom'] as const)).flatMap(
-      (edge) =>
-        panels[panel].edges[edge]!.marks.map(({ u, v, sd }) => {
-          const error =
-            edge === 'bottom'
-              ? v - trueEdge(alcove, build, panel, edge, u)
-              : u - trueEdge(alcove, build, panel, edge, v);
-          const inward = edge === 'right' || edge === 'front' ? -1 : 1;
-          return { error, inwards: inward * error, sd };
-        }),
-    ),
-  );
+  return markErrors(alcove, job, panels)
+    .filter(({ edge }) => edge !== 'top')
+    .map(({ edge, error, sd }) => ({ error, inwards: edge === 'right' || edge === 'front' ? -error : error, sd }));
 }

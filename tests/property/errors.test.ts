@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { solve } from '../../src/core';
-import { fullPlan, jobWith, plausibleAlcove, type TrueAlcove, trueEdge, withBlunder } from '../simulate';
+import { fullPlan, jobWith, markErrors, plausibleAlcove, type TrueAlcove, withBlunder } from '../simulate';
 import { choices, PANELS, runs, seeds, surveyOf } from './arbitraries';
 
 describe('a survey with instrument errors', () => {
@@ -12,15 +12,10 @@ describe('a survey with instrument errors', () => {
       fc.property(seeds, choices, (seed, chosen) => {
         const { alcove, job } = surveyOf(seed, chosen);
         const { panels } = solve(job);
-        for (const panel of PANELS) {
-          for (const [edge, { marks }] of Object.entries(panels[panel].edges)) {
-            if (edge === 'top') continue;
-            for (const { u, v, sd } of marks) {
-              const [along, at] = edge === 'bottom' ? [u, v] : [v, u];
-              all++;
-              if (Math.abs(at - trueEdge(alcove, job, panel, edge as 'left', along)) <= 1.96 * sd) inside++;
-            }
-          }
+        for (const { edge, error, sd } of markErrors(alcove, job, panels)) {
+          if (edge === 'top') continue;
+          all++;
+          if (Math.abs(error) <= 1.96 * sd) inside++;
         }
       }),
       runs(60),

@@ -1,6 +1,7 @@
 export { adjustedAlcove } from './adjustedAlcove';
 export { exactValue, gapFromLine, type Unread } from './exactValue';
 export { fullPlan, type PlanOptions } from './fullPlan';
+export { type MarkError, markErrors } from './markErrors';
 export { mirrored, mirroredJob, mirroredReading } from './mirror';
 export { eachValue, instrumentSd, noisy, withBlunder, withSd } from './noise';
 export { plausibleAlcove } from './plausible';

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { condenseScan, parseJob, parseJobText, segmentScan, solve } from '../../../src/core';
 import { extentOf, guessUnit, guessUp, readScan, toCloud } from '../../../src/scan';
-import { trueEdge } from '../../simulate';
+import { markErrors } from '../../simulate';
 import { demoScanJob, demoScanPly, scannedAlcove } from '../../simulate/demoScan';
 import { scenes } from '../../simulate/scenes';
 
@@ -40,12 +40,8 @@ describe('the demo scan', () => {
     expect(adjustment.suspect).toBeNull();
     expect(adjustment.scale).toBe(1);
     expect(adjustment.uneven).toContain('right');
-    for (const [edge, { marks }] of Object.entries(panels.back.edges)) {
-      for (const { u, v, sd } of marks) {
-        const [along, at] = edge === 'bottom' || edge === 'top' ? [u, v] : [v, u];
-        const misfit = Math.abs(at - trueEdge(scannedAlcove, parsed.job, 'back', edge as 'left', along));
-        expect(misfit, `${edge} ${along}`).toBeLessThanOrEqual(3 * sd + 1e-9);
-      }
+    for (const { panel, edge, along, error, sd } of markErrors(scannedAlcove, parsed.job, panels)) {
+      if (panel === 'back') expect(Math.abs(error), `${edge} ${along}`).toBeLessThanOrEqual(3 * sd + 1e-9);
     }
   });
 });
@@ -68,14 +64,8 @@ describe.each(scenes)('$file', ({ file, alcove, job }) => {
   });
 
   it('has its marks within three standard deviations of the alcove that it was measured in', () => {
-    for (const panel of ['back', 'left', 'right'] as const) {
-      for (const [edge, { marks }] of Object.entries(result.panels[panel].edges)) {
-        for (const { u, v, sd } of marks) {
-          const [along, at] = edge === 'bottom' || edge === 'top' ? [u, v] : [v, u];
-          const misfit = Math.abs(at - trueEdge(alcove, parsed.job, panel, edge as 'left', along));
-          expect(misfit).toBeLessThanOrEqual(3 * sd + 1e-9);
-        }
-      }
+    for (const { error, sd } of markErrors(alcove, parsed.job, result.panels)) {
+      expect(Math.abs(error)).toBeLessThanOrEqual(3 * sd + 1e-9);
     }
   });
 });

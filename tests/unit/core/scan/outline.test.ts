@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { solve } from '../../../../src/core';
 import type { Reading } from '../../../../src/core/job-file';
 import { condenseScan, segmentScan } from '../../../../src/core/scan';
-import { exactValue, jobWith, plausibleAlcove, trueEdge, type Unread } from '../../../simulate';
+import { exactValue, jobWith, markErrors, plausibleAlcove, type Unread } from '../../../simulate';
 import { emptyScene, NO_ERRORS, scanOf, usualStations } from '../../../simulate/scanner';
 
 it('points to outlines: panels end where the alcove truly does, as near as they say', () => {
@@ -28,18 +28,9 @@ it('points to outlines: panels end where the alcove truly does, as near as they 
     { scans: [{ id: 'scan', kind: 'scan', scaleSd: 2, tiltSd: 0.1, biasSd: 0.3, ...cells }] },
   );
   const { panels } = solve(job);
-  const off = (['back', 'left', 'right'] as const).flatMap((panel) =>
-    Object.entries(panels[panel].edges).flatMap(([edge, each]) =>
-      edge === 'top'
-        ? []
-        : each.marks.map(({ u, v, sd }) => {
-            const name = edge as 'left' | 'right' | 'bottom' | 'back' | 'front';
-            const [at, along] = name === 'bottom' ? [v, u] : [u, v];
-            const error = at - trueEdge(alcove, { fit: job.fit, rim: job.rim }, panel, name, along);
-            return { error: Math.abs(error), stated: 1.96 * sd };
-          }),
-    ),
-  );
+  const off = markErrors(alcove, job, panels)
+    .filter(({ edge }) => edge !== 'top')
+    .map(({ error, sd }) => ({ error: Math.abs(error), stated: 1.96 * sd }));
   expect(off.length).toBeGreaterThan(20);
   expect(Math.max(...off.map(({ error }) => error))).toBeLessThan(1);
   expect(off.filter(({ error, stated }) => error <= stated).length / off.length).toBeGreaterThan(0.95);
