@@ -4,10 +4,11 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { editableLength, formatLength, type Result, type Unread } from '../../src/core';
+import { editableLength, type Result } from '../../src/core';
 import { resultJson } from '../../src/output';
-import { exactValue, gapFromLine, plausibleAlcove } from '../simulate';
+import { plausibleAlcove } from '../simulate';
 import { atHand, goTo, jobMenu, kept, openApp } from './app';
+import { entryOf, inHand, inSixteenths, openEntries, savedJob, shownAt } from './entered';
 import { farApart } from './farApart';
 import { watch } from './watch';
 
@@ -16,30 +17,9 @@ const alcove = plausibleAlcove(7);
 /** Nobody plans more. */
 const MOST = 140;
 
-const entryOf = (page: Page) => page.getByTestId('entry');
-
-/** Where the number in hand is read, and which of the place's numbers it is. */
-async function inHand(page: Page): Promise<{ where: Unread; field: number }> {
-  const where = JSON.parse((await entryOf(page).getAttribute('data-where')) ?? '') as Unread;
-  const chips = entryOf(page).getByRole('list', { name: 'Numbers of this place' }).getByRole('button');
-  const current = await chips.evaluateAll((all) => all.map((chip) => chip.hasAttribute('aria-current')));
-  const names = await chips.evaluateAll((all) => all.map((chip) => chip.getAttribute('data-field')));
-  const at = current.indexOf(true);
-  return { where, field: at < 0 ? 0 : Number(names[at]) };
-}
-
-/** What the tape, rule or straightedge shows there, mm. */
-function shown({ where, field }: { where: Unread; field: number }): number {
-  if (where.kind !== 'plumb') return exactValue(alcove, { id: 'x', ...where });
-  const { wall, at, gaps } = where;
-  const hung = wall === 'right' ? -40 : 40;
-  const base = gapFromLine(alcove, wall, at, 0, 0);
-  return gapFromLine(alcove, wall, at, gaps[field]!.height, 0) - base + Math.abs(hung);
-}
-
 /** The keys, as their names, for a length in sixteenths. */
 function keysFor(mm: number): { digits: string[]; fraction: string | null } {
-  const text = formatLength(Math.abs(mm), { unit: 'in', denominator: 16, bare: true });
+  const text = inSixteenths(Math.abs(mm));
   const [whole = '', fraction = null] = text.includes('/')
     ? text.includes(' ')
       ? text.split(' ')
@@ -51,7 +31,7 @@ function keysFor(mm: number): { digits: string[]; fraction: string | null } {
 /** Enters the number in hand with taps on keys; how many taps it took beside the digits. */
 async function tapIn(page: Page): Promise<number> {
   const number = await inHand(page);
-  const value = shown(number);
+  const value = shownAt(alcove, number);
   const entry = entryOf(page);
   let taps = 0;
   const tap = async (name: string) => {
@@ -69,9 +49,6 @@ async function tapIn(page: Page): Promise<number> {
   return taps;
 }
 
-const openEntries = async (page: Page): Promise<string> =>
-  (await page.getByText(/(\d+ of \d+ to go|All of the plan is read)$/).textContent()) ?? '';
-
 /** Keeps what the worker that solves has answered last, as the page got it. */
 async function listenToSolver(page: Page): Promise<() => Promise<Result>> {
   await page.addInitScript(() => {
@@ -87,12 +64,6 @@ async function listenToSolver(page: Page): Promise<() => Promise<Result>> {
     };
   });
   return () => page.evaluate(() => (window as unknown as { lastResult: Result }).lastResult);
-}
-
-async function savedJob(page: Page): Promise<string> {
-  const download = page.waitForEvent('download');
-  await jobMenu(page, 'Save as a job file');
-  return readFile(await (await download).path(), 'utf8');
 }
 
 /** The result.json that the headless run makes of a job file. */

@@ -43,12 +43,14 @@ export function Elevation({ picked, onPick }: ElevationProps) {
   const frame = useMemo(() => settled && frameOf(settled.result), [settled]);
   const paper = useMemo(() => frame && paperOf(frame, width, zooms[zoom]!), [frame, width, zoom]);
   const empties = survey.places.filter(({ id }) => id === null);
+  const activeKey = active?.place.key ?? null;
   const shown = useMemo(() => {
     const open = survey.places.filter(({ id }) => id === null);
     const invited = new Set(all ? open : open.slice(0, INVITED));
-    return survey.places.filter((place) => place.id !== null || invited.has(place) || place === best);
-  }, [survey, all, best]);
-  const activeKey = active?.place.key ?? null;
+    return survey.places.filter(
+      (place) => place.id !== null || invited.has(place) || place === best || place.key === activeKey,
+    );
+  }, [survey, all, best, activeKey]);
   const marks = useMarks(shown, frame, paper);
   const tags = useTags(marks, paper);
 
@@ -113,9 +115,11 @@ export function Elevation({ picked, onPick }: ElevationProps) {
                 ))}
               </svg>
               <div
+                ref={roving.box}
                 role="toolbar"
                 aria-label="Places of the survey, in the order of the plan"
                 onKeyDown={roving.onKeyDown}
+                onBlur={roving.onBlur}
               >
                 {marks.map(({ place, state, words, sign, width: wide }) => {
                   const tag = tags.get(place.key);

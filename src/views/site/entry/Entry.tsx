@@ -9,6 +9,7 @@ import { Keypad } from './Keypad';
 import { MoreOf } from './MoreOf';
 import { pasted } from './pasted';
 import { press } from './press';
+import { useFocusHandedBack } from './useFocusHandedBack';
 import { useUnaimedKeys } from './useUnaimedKeys';
 
 /** Where the number in hand is entered: what it is, what stands there, and the keys. */
@@ -19,6 +20,7 @@ export function Entry() {
   const input = useRef<HTMLInputElement>(null);
   useUnaimedKeys(entry, input);
   useEffect(() => () => entry.getState().close(), [entry]);
+  useFocusHandedBack(active?.place.key ?? null);
   return (
     <>
       <p className="unseen" role="status">
@@ -72,7 +74,7 @@ function Sheet({ active, input }: SheetProps) {
       submit();
     } else if (event.key === 'Escape') {
       event.preventDefault();
-      leave();
+      close();
     }
   };
   const onPaste = (event: ClipboardEvent<HTMLInputElement>) => {
@@ -80,11 +82,6 @@ function Sheet({ active, input }: SheetProps) {
     if (texts.length < 2) return;
     event.preventDefault();
     enterAll(texts);
-  };
-  const leave = () => {
-    const { key: left } = place;
-    close();
-    document.querySelector<HTMLElement>(`[data-place="${CSS.escape(left)}"]`)?.focus();
   };
   const title = place.list === 'fixtures' ? `Hole for ${place.where.id}` : kindWords[place.where.kind].name;
   const where = place.list === 'fixtures' ? `${place.where.wall} wall` : whereWords(place.where, lengths);
@@ -109,7 +106,7 @@ function Sheet({ active, input }: SheetProps) {
         >
           <Keyboard />
         </button>
-        <button type="button" className={styles.tool} aria-label="Close the entry" onClick={leave}>
+        <button type="button" className={styles.tool} aria-label="Close the entry" onClick={close}>
           <Cross />
         </button>
       </header>
