@@ -38,7 +38,9 @@ export function AddChoice({ job }: { job: Job }) {
             {taken && 'There is a choice of that name already.'}
           </span>
         </span>
-        <button type="submit">Add a choice</button>
+        <button type="submit" data-adds>
+          Add a choice
+        </button>
       </form>
     </Card>
   );

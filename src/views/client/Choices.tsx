@@ -49,7 +49,7 @@ export function Choices({ job, result, readOnly = false }: ChoicesProps) {
         )}
       </div>
       <StageControls unit={job.display} figures={sides.length === 1 ? 'dimensions' : null} finished />
-      <div className={styles.ways}>
+      <div className={styles.ways} data-rows>
         {ways.map((way) => (
           <WayCard key={way.id ?? ''} way={way} own={ways[0]!} readOnly={readOnly} />
         ))}

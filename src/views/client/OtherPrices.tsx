@@ -1,5 +1,5 @@
 import { type FieldPath, useDraft, useSession } from '../../job';
-import { ChoiceField, Cross, NumberField } from '../parts';
+import { ChoiceField, Cross, NumberField, RemoveButton } from '../parts';
 import styles from './client.module.css';
 
 const taxed = [
@@ -14,10 +14,10 @@ export function OtherPrices() {
   const { write, choose, addTo, removeFrom, leave } = useSession().draft.getState();
   const at = (...path: FieldPath): FieldPath => ['prices', 'others', ...path];
   return (
-    <>
+    <div className={styles.rows} data-rows>
       {others.map(({ label, taxedAs }, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the rows have no name but their place
-        <div key={i} className={styles.row}>
+        <div key={i} className={styles.row} data-row>
           <input
             aria-label={`What else, row ${i + 1}`}
             value={label}
@@ -33,20 +33,21 @@ export function OtherPrices() {
             choices={taxed}
             onChoose={(chosen) => choose(at(i, 'taxedAs'), chosen)}
           />
-          <button type="button" aria-label={`Take what else, row ${i + 1}, out`} onClick={() => removeFrom(at(), i)}>
+          <RemoveButton aria-label={`Take what else, row ${i + 1}, out`} onRemove={() => removeFrom(at(), i)}>
             <Cross />
-          </button>
+          </RemoveButton>
         </div>
       ))}
       {others.length < 30 && (
         <button
           type="button"
           className={styles.add}
+          data-adds
           onClick={() => addTo(at(), { label: '', amount: 0, taxedAs: 'materials' })}
         >
           Add something else
         </button>
       )}
-    </>
+    </div>
   );
 }

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { useDraft, useSession } from '../../job';
-import { Card, Cross, DateField, NumberField } from '../parts';
+import { Card, Cross, DateField, NumberField, RemoveButton } from '../parts';
 import styles from './client.module.css';
 
 /** Whom the quote is for, how long it holds, what it leaves out. */
@@ -9,7 +9,7 @@ export function QuoteForm() {
   const { write, addTo, removeFrom, leave } = useSession().draft.getState();
   const id = useId();
   return (
-    <Card title="On the quote">
+    <Card title="On the quote" rows>
       <div className={styles.form}>
         {(
           [
@@ -47,7 +47,7 @@ export function QuoteForm() {
       <ul className={styles.column}>
         {quote.exclusions.map((text, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the lines have no name but their place
-          <li key={i} className={styles.exclusion}>
+          <li key={i} className={styles.exclusion} data-row>
             <input
               aria-label={`Not included, line ${i + 1}`}
               value={text}
@@ -55,18 +55,14 @@ export function QuoteForm() {
               onChange={({ target }) => write(['quote', 'exclusions', i], target.value)}
               onBlur={leave}
             />
-            <button
-              type="button"
-              aria-label={`Take line ${i + 1} out`}
-              onClick={() => removeFrom(['quote', 'exclusions'], i)}
-            >
+            <RemoveButton aria-label={`Take line ${i + 1} out`} onRemove={() => removeFrom(['quote', 'exclusions'], i)}>
               <Cross />
-            </button>
+            </RemoveButton>
           </li>
         ))}
       </ul>
       {quote.exclusions.length < 30 && (
-        <button type="button" onClick={() => addTo(['quote', 'exclusions'], '')}>
+        <button type="button" data-adds onClick={() => addTo(['quote', 'exclusions'], '')}>
           Add a line
         </button>
       )}

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { hidingOf, hidingPairs, type Job, lookWords, moneyText, nameOfFinish, priceOf, type Result } from '../../core';
 import { useSession } from '../../job';
 import { capital, counted, hidingSentence, hidingWords } from '../../output';
-import { Callout, Card } from '../parts';
+import { Callout, Card, RemoveButton } from '../parts';
 import { ChoiceForm } from './ChoiceForm';
 import styles from './client.module.css';
 import { PriceTable } from './PriceTable';
@@ -33,6 +33,7 @@ export function WayCard({ way, own, readOnly }: { way: Way; own: Way; readOnly: 
   return (
     <Card
       title={name}
+      row={id !== null}
       aside={price && <strong className={styles.price}>{priced(price.total, price.currency, price.unpriced)}</strong>}
     >
       {failed && (
@@ -79,9 +80,7 @@ export function WayCard({ way, own, readOnly }: { way: Way; own: Way; readOnly: 
             <button type="button" onClick={take}>
               Make this the plan
             </button>
-            <button type="button" onClick={() => remove('choices', id)}>
-              Take out
-            </button>
+            <RemoveButton onRemove={() => remove('choices', id)}>Take out</RemoveButton>
           </div>
         </>
       )}

@@ -1,7 +1,8 @@
 import { AlertDialog } from 'radix-ui';
+import { useRef } from 'react';
 import { deletedFor, type JobSummary } from '../../job';
 import { counted } from '../../output';
-import { Card } from '../parts';
+import { Card, handFocusOn, RemoveButton } from '../parts';
 import styles from './jobs.module.css';
 import { contentsOf, waitsFor } from './words';
 
@@ -15,13 +16,13 @@ interface DeletedProps {
 export function Deleted({ jobs, onBringBack, onRemove }: DeletedProps) {
   if (jobs.length === 0) return null;
   return (
-    <Card title="Deleted" aside={<span>{counted(jobs.length, 'job')}</span>}>
+    <Card title="Deleted" rows aside={<span>{counted(jobs.length, 'job')}</span>}>
       <p className={styles.about}>
         A deleted job takes up room, with its photos, for at least {deletedFor} days. Then it is removed for good.
       </p>
       <ul className={styles.list} aria-label="Deleted jobs">
         {jobs.map((job) => (
-          <li key={job.id} className={styles.row}>
+          <li key={job.id} className={styles.row} data-row>
             <div className={styles.what}>
               <h3 className={styles.name}>{job.name}</h3>
               {job.place !== '' && <p className={styles.place}>{job.place}</p>}
@@ -30,9 +31,9 @@ export function Deleted({ jobs, onBringBack, onRemove }: DeletedProps) {
               </p>
             </div>
             <div className={styles.buttons}>
-              <button type="button" onClick={() => onBringBack(job)}>
+              <RemoveButton as="bring-back" onRemove={() => onBringBack(job)}>
                 Bring back<span className="unseen"> {job.name}</span>
-              </button>
+              </RemoveButton>
               <RemoveForGood job={job} onRemove={() => onRemove(job)} />
             </div>
           </li>
@@ -43,9 +44,10 @@ export function Deleted({ jobs, onBringBack, onRemove }: DeletedProps) {
 }
 
 function RemoveForGood({ job, onRemove }: { job: JobSummary; onRemove(): void }) {
+  const asked = useRef<HTMLButtonElement>(null);
   return (
     <AlertDialog.Root>
-      <AlertDialog.Trigger>
+      <AlertDialog.Trigger ref={asked} data-removes="for-good">
         Remove for good<span className="unseen">: {job.name}</span>
       </AlertDialog.Trigger>
       <AlertDialog.Portal>
@@ -57,7 +59,10 @@ function RemoveForGood({ job, onRemove }: { job: JobSummary; onRemove(): void })
           </AlertDialog.Description>
           <div className={styles.buttons}>
             <AlertDialog.Cancel>Let it stay</AlertDialog.Cancel>
-            <AlertDialog.Action className={styles.danger} onClick={onRemove}>
+            <AlertDialog.Action
+              className={styles.danger}
+              onClick={() => asked.current && handFocusOn(asked.current, onRemove)}
+            >
               Remove for good
             </AlertDialog.Action>
           </div>

@@ -1,5 +1,5 @@
 import { DropdownMenu } from 'radix-ui';
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { JobSummary } from '../../job';
 import { ChevronDown, MenuContent, MenuItem } from '../parts';
 import styles from './jobs.module.css';
@@ -19,7 +19,13 @@ interface JobRowProps {
 /** A job in the list, and what can be done with it. */
 export function JobRow({ job, inHand, onOpen, onRename, onCopy, onSave, onDelete }: JobRowProps) {
   const [renaming, setRenaming] = useState(false);
-  const goesToField = useRef(false);
+  const afterMenu = useRef<(() => void) | null>(null);
+  const menu = useRef<HTMLButtonElement>(null);
+  const renamed = useRef(false);
+  useEffect(() => {
+    if (renamed.current && !renaming) menu.current?.focus();
+    renamed.current = renaming;
+  }, [renaming]);
   if (renaming)
     return (
       <li className={styles.row}>
@@ -33,7 +39,7 @@ export function JobRow({ job, inHand, onOpen, onRename, onCopy, onSave, onDelete
       </li>
     );
   return (
-    <li className={styles.row} aria-current={inHand || undefined}>
+    <li className={styles.row} aria-current={inHand || undefined} data-job={job.id}>
       <div className={styles.what}>
         <h3 className={styles.name}>{job.name}</h3>
         {job.place !== '' && <p className={styles.place}>{job.place}</p>}
@@ -52,22 +58,24 @@ export function JobRow({ job, inHand, onOpen, onRename, onCopy, onSave, onDelete
           Open<span className="unseen"> {job.name}</span>
         </button>
         <DropdownMenu.Root modal={false}>
-          <DropdownMenu.Trigger>
+          <DropdownMenu.Trigger ref={menu}>
             More<span className="unseen"> for {job.name}</span> <ChevronDown />
           </DropdownMenu.Trigger>
           <MenuContent
             onCloseAutoFocus={(event) => {
-              if (!goesToField.current) return;
-              goesToField.current = false;
+              // The menu gives the focus back as it closes: what moves it on has to come later.
+              if (!afterMenu.current) return;
               event.preventDefault();
-              setRenaming(true);
+              menu.current?.focus();
+              afterMenu.current();
+              afterMenu.current = null;
             }}
           >
             {job.readable && (
               <>
                 <MenuItem
                   onSelect={() => {
-                    goesToField.current = true;
+                    afterMenu.current = () => setRenaming(true);
                   }}
                 >
                   Rename
@@ -76,7 +84,13 @@ export function JobRow({ job, inHand, onOpen, onRename, onCopy, onSave, onDelete
                 <MenuItem onSelect={onSave}>Save in a file</MenuItem>
               </>
             )}
-            <MenuItem onSelect={onDelete}>Delete</MenuItem>
+            <MenuItem
+              onSelect={() => {
+                afterMenu.current = onDelete;
+              }}
+            >
+              Delete
+            </MenuItem>
           </MenuContent>
         </DropdownMenu.Root>
       </div>
@@ -86,6 +100,8 @@ export function JobRow({ job, inHand, onOpen, onRename, onCopy, onSave, onDelete
 
 function Rename({ name, onDone }: { name: string; onDone(name: string | null): void }) {
   const [text, setText] = useState(name);
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => field.current?.focus(), []);
   return (
     <form
       className={styles.rename}
@@ -97,7 +113,7 @@ function Rename({ name, onDone }: { name: string; onDone(name: string | null): v
       <label className={styles.search}>
         <span>New name</span>
         <input
-          ref={(field) => field?.focus()}
+          ref={field}
           value={text}
           maxLength={200}
           autoComplete="off"

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { type Done, download, found, type JobSummary, loadJobsFile, useDraft, useSession } from '../../job';
 import { counted } from '../../output';
 import { Callout, Card, type Weight } from '../parts';
@@ -25,6 +25,20 @@ export function Jobs() {
   const [words, setWords] = useState('');
   const [said, setSaid] = useState<Said | null>(null);
   const busy = useRef(false);
+  const bringBack = useRef<HTMLButtonElement>(null);
+  const deleted = said?.deleted;
+  // What was deleted had the focus.
+  useEffect(() => {
+    if (deleted) bringBack.current?.focus();
+  }, [deleted]);
+  const backAgain = useRef<string | null>(null);
+  useEffect(() => {
+    const back = jobs?.find(({ id, deletedAt }) => id === backAgain.current && deletedAt === null);
+    if (!back) return;
+    const row = document.querySelector(`[data-job="${CSS.escape(back.id)}"]`);
+    (row?.querySelector<HTMLElement>('button:enabled') ?? document.querySelector('main'))?.focus();
+    backAgain.current = null;
+  }, [jobs]);
 
   const attempt = async (work: () => Promise<Done>, done: Said | null) => {
     if (busy.current) return;
@@ -57,7 +71,7 @@ export function Jobs() {
   const shown = found(there, words);
   const own = there.filter(({ untouched, readable }) => !untouched && readable);
   return (
-    <div className={styles.page}>
+    <div className={styles.page} data-rows>
       <div className={styles.head}>
         <h2>All jobs</h2>
         <NewJob />
@@ -70,14 +84,15 @@ export function Jobs() {
               {said.deleted && (
                 <button
                   type="button"
-                  // What was deleted had the focus.
-                  ref={(button) => button?.focus()}
-                  onClick={() =>
-                    void attempt(() => shelf.bringBack(said.deleted?.id ?? ''), {
+                  ref={bringBack}
+                  onClick={() => {
+                    const { id = '', name } = said.deleted ?? {};
+                    backAgain.current = id;
+                    void attempt(() => shelf.bringBack(id), {
                       weight: 'good',
-                      words: `${said.deleted?.name} is back, with all that was in it.`,
-                    })
-                  }
+                      words: `${name} is back, with all that was in it.`,
+                    });
+                  }}
                 >
                   Bring it back
                 </button>

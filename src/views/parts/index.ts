@@ -4,6 +4,7 @@ export { ChoiceField, type ChoiceFieldProps } from './ChoiceField';
 export { DateField } from './DateField';
 export { Download, type FileMade } from './Download';
 export { GuideLink } from './GuideLink';
+export { handFocusOn } from './handFocusOn';
 export {
   ArrowLeft,
   ArrowRight,
@@ -29,6 +30,7 @@ export { MenuContent, MenuItem } from './Menu';
 export { NumberField } from './NumberField';
 export { PartBoundary } from './PartBoundary';
 export { PartTabs } from './PartTabs';
+export { RemoveButton } from './RemoveButton';
 export { Segments } from './Segments';
 export { SidedField } from './SidedField';
 export { Switch } from './Switch';

@@ -31,9 +31,10 @@ export function Fixtures() {
   return (
     <Card
       title="Holes for fixtures"
+      rows
       aside={
         <DropdownMenu.Root modal={false}>
-          <DropdownMenu.Trigger className={lists.add}>
+          <DropdownMenu.Trigger className={lists.add} data-adds>
             <Plus /> Add a fixture
           </DropdownMenu.Trigger>
           <DropdownMenu.Portal>
@@ -66,7 +67,7 @@ function FixtureRow({ fixture }: { fixture: DraftFixture }) {
   const { choose, putOnWall, remove } = useSession().draft.getState();
   const path = ['fixtures', fixture.id] as const;
   return (
-    <li className={rows.reading} data-fixture={fixture.id}>
+    <li className={rows.reading} data-fixture={fixture.id} data-row>
       <RowHead name={fixture.id} onRemove={() => remove('fixtures', fixture.id)} />
       <div className={rows.sentence}>
         <span className={rows.phrase}>

@@ -1,4 +1,4 @@
-import { Cross } from '../parts';
+import { Cross, RemoveButton } from '../parts';
 import rows from './rows.module.css';
 
 /** Name of a fixture or stud with what removes it. */
@@ -6,9 +6,9 @@ export function RowHead({ name, onRemove }: { name: string; onRemove: () => void
   return (
     <div className={rows.foot}>
       <p className={rows.fixtureName}>{name}</p>
-      <button type="button" className={rows.more} aria-label={`Remove ${name}`} onClick={onRemove}>
+      <RemoveButton className={rows.more} aria-label={`Remove ${name}`} onRemove={onRemove}>
         <Cross />
-      </button>
+      </RemoveButton>
     </div>
   );
 }

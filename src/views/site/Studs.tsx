@@ -21,8 +21,9 @@ export function Studs() {
   return (
     <Card
       title="Studs and blocking"
+      rows
       aside={
-        <button type="button" className={lists.add} onClick={add}>
+        <button type="button" className={lists.add} data-adds onClick={add}>
           <Plus /> Add a stud
         </button>
       }
@@ -45,7 +46,7 @@ function StudRow({ stud }: { stud: DraftStud }) {
   const { choose, remove } = useSession().draft.getState();
   const path = ['studs', stud.id] as const;
   return (
-    <li className={rows.reading}>
+    <li className={rows.reading} data-row>
       <RowHead name={stud.id} onRemove={() => remove('studs', stud.id)} />
       <div className={rows.sentence}>
         <span className={rows.phrase}>

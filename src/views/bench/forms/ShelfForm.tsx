@@ -1,6 +1,6 @@
 import { useDraft, useSession } from '../../../job';
 import { capital } from '../../../output';
-import { Callout, Card, ChoiceField, Cross, NumberField, useLengths } from '../../parts';
+import { Callout, Card, ChoiceField, Cross, NumberField, RemoveButton, useLengths } from '../../parts';
 import styles from '../bench.module.css';
 import { fallAdvice, newShelf } from './shelf-words';
 
@@ -13,8 +13,14 @@ export function ShelfForm({ shown }: { shown: string | null }) {
   return (
     <Card
       title="Shelves"
+      rows
       aside={
-        <button type="button" disabled={shelves.length >= most} onClick={() => addTo(['shelves'], newShelf(shelves))}>
+        <button
+          type="button"
+          data-adds
+          disabled={shelves.length >= most}
+          onClick={() => addTo(['shelves'], newShelf(shelves))}
+        >
           Add a shelf
         </button>
       }
@@ -45,7 +51,7 @@ function ShelfRow({ index, name, shown }: { index: number; name: string; shown: 
   const path = ['shelves', index] as const;
   const advice = fallAdvice(shelf.slope, unit);
   return (
-    <fieldset className={styles.item} data-shown={shown || undefined}>
+    <fieldset className={styles.item} data-shown={shown || undefined} data-row>
       <legend>{capital(`shelf ${name}`)}</legend>
       <div className={styles.form}>
         <ChoiceField
@@ -84,9 +90,9 @@ function ShelfRow({ index, name, shown }: { index: number; name: string; shown: 
           <p>{advice}</p>
         </Callout>
       )}
-      <button type="button" onClick={() => removeFrom(['shelves'], index)}>
+      <RemoveButton onRemove={() => removeFrom(['shelves'], index)}>
         <Cross /> Remove shelf {name}
-      </button>
+      </RemoveButton>
     </fieldset>
   );
 }

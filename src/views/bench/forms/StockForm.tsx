@@ -1,5 +1,5 @@
 import { useDraft, useSession } from '../../../job';
-import { Card, Cross, NumberField } from '../../parts';
+import { Card, Cross, NumberField, RemoveButton } from '../../parts';
 import styles from '../bench.module.css';
 
 const most = 20;
@@ -10,12 +10,12 @@ export function StockForm() {
   const last = useDraft(({ draft }) => draft.job.trim.stock.at(-1)?.length ?? 2440);
   const { addTo, removeFrom } = useSession().draft.getState();
   return (
-    <Card title="Lengths that the trim is sold in">
+    <Card title="Lengths that the trim is sold in" rows>
       <p className={styles.about}>Leave the number open where as many as needed can be had.</p>
       <ul className={styles.rows}>
         {Array.from({ length: count }, (_, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a length is nothing but its place in the list
-          <li key={i} className={styles.row}>
+          <li key={i} className={styles.row} data-row>
             <NumberField path={['trim', 'stock', i, 'length']} label={`Length ${i + 1}`} labelShown />
             <NumberField
               path={['trim', 'stock', i, 'onHand']}
@@ -25,19 +25,23 @@ export function StockForm() {
               optional
               placeholder="any number"
             />
-            <button
-              type="button"
+            <RemoveButton
               aria-label={`Remove length ${i + 1}`}
               disabled={count === 1}
-              onClick={() => removeFrom(['trim', 'stock'], i)}
+              onRemove={() => removeFrom(['trim', 'stock'], i)}
             >
               <Cross />
-            </button>
+            </RemoveButton>
           </li>
         ))}
       </ul>
       <div>
-        <button type="button" disabled={count >= most} onClick={() => addTo(['trim', 'stock'], { length: last })}>
+        <button
+          type="button"
+          data-adds
+          disabled={count >= most}
+          onClick={() => addTo(['trim', 'stock'], { length: last })}
+        >
           Add a length
         </button>
       </div>

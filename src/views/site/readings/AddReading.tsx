@@ -8,7 +8,7 @@ import { kinds, kindWords } from './kinds';
 export function AddReading({ onAdd }: { onAdd: (kind: ReadingKind) => void }) {
   return (
     <DropdownMenu.Root modal={false}>
-      <DropdownMenu.Trigger className={styles.add}>
+      <DropdownMenu.Trigger className={styles.add} data-adds>
         <Plus /> Add a reading
       </DropdownMenu.Trigger>
       <DropdownMenu.Portal>

@@ -1,5 +1,5 @@
 import { type DraftReadingOf, useSession } from '../../../job';
-import { Cross, NumberField, SidedField } from '../../parts';
+import { Cross, NumberField, RemoveButton, SidedField } from '../../parts';
 import styles from '../rows.module.css';
 import { OutcomeLine } from './OutcomeLine';
 
@@ -8,7 +8,7 @@ export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>
   const { addGap, removeGap } = useSession().draft.getState();
   const gaps = reading.gaps ?? [];
   return (
-    <div className={styles.gaps}>
+    <div className={styles.gaps} data-rows>
       <p className={styles.gapHead} aria-hidden="true">
         <span>Height from the level line</span>
         <span>Gap</span>
@@ -16,7 +16,7 @@ export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>
       <ol className={styles.gapRows} aria-label="Gaps">
         {gaps.map((_, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a gap has no other name than its place
-          <li key={i} className={styles.gapRow}>
+          <li key={i} className={styles.gapRow} data-row>
             <SidedField
               path={['readings', reading.id, 'gaps', i, 'height']}
               label={`height of gap ${i + 1}`}
@@ -24,19 +24,18 @@ export function GapTable({ reading, judged }: { reading: DraftReadingOf<'plumb'>
             />
             <NumberField path={['readings', reading.id, 'gaps', i, 'value']} label={`gap ${i + 1}`} />
             {judged && <OutcomeLine of={`${reading.id}/${i}`} />}
-            <button
-              type="button"
+            <RemoveButton
               className={styles.drop}
               aria-label={`Remove gap ${i + 1}`}
               disabled={gaps.length <= 2}
-              onClick={() => removeGap(reading.id, i)}
+              onRemove={() => removeGap(reading.id, i)}
             >
               <Cross />
-            </button>
+            </RemoveButton>
           </li>
         ))}
       </ol>
-      <button type="button" onClick={() => addGap(reading.id)}>
+      <button type="button" data-adds onClick={() => addGap(reading.id)}>
         Add a height
       </button>
     </div>

@@ -37,7 +37,7 @@ export function KindGroup({ kind, readings, open, onOpen, onAdd }: KindGroupProp
     out > 0 && `${out} left out`,
   ].filter(Boolean);
   return (
-    <section className={styles.group} aria-label={name}>
+    <section className={styles.group} aria-label={name} data-row data-rows>
       <div className={styles.groupHead}>
         <h3 className={styles.groupTitle}>
           <button
@@ -56,7 +56,13 @@ export function KindGroup({ kind, readings, open, onOpen, onAdd }: KindGroupProp
             </span>
           </button>
         </h3>
-        <button type="button" className={styles.another} aria-label={`Add: ${name.toLowerCase()}`} onClick={onAdd}>
+        <button
+          type="button"
+          className={styles.another}
+          data-adds
+          aria-label={`Add: ${name.toLowerCase()}`}
+          onClick={onAdd}
+        >
           <Plus />
         </button>
       </div>

@@ -1,5 +1,5 @@
 import { type DraftReading, useSession } from '../../../job';
-import { ChoiceField, NumberField } from '../../parts';
+import { ChoiceField, NumberField, RemoveButton } from '../../parts';
 import styles from '../rows.module.css';
 
 const withInstrument = new Set<DraftReading['kind']>([
@@ -53,9 +53,9 @@ export function ReadingRest({ reading }: { reading: DraftReading }) {
         <button type="button" onClick={() => choose([...path, 'off'], reading.off ? undefined : true)}>
           {reading.off ? 'Use it again' : 'Leave it out'}
         </button>
-        <button type="button" className={styles.remove} onClick={() => remove('readings', reading.id)}>
+        <RemoveButton className={styles.remove} onRemove={() => remove('readings', reading.id)}>
           Remove
-        </button>
+        </RemoveButton>
       </div>
     </>
   );

@@ -17,7 +17,7 @@ export function ReadingRow({ reading }: { reading: DraftReading }) {
     setAside.some((entry) => entry.list === 'readings' && entry.id === reading.id),
   );
   return (
-    <li className={styles.reading} data-off={reading.off || undefined} data-reading={reading.id}>
+    <li className={styles.reading} data-off={reading.off || undefined} data-reading={reading.id} data-row>
       <div className={styles.readingHead}>
         <Sentence reading={reading} />
         {reading.kind !== 'plumb' && (
@@ -33,6 +33,7 @@ export function ReadingRow({ reading }: { reading: DraftReading }) {
         <button
           type="button"
           className={styles.more}
+          data-takes-focus
           aria-expanded={open}
           aria-controls={id}
           onClick={() => setOpen(!open)}

@@ -30,7 +30,7 @@ export function Readings() {
 
   const add = (kind: ReadingKind) => show(addReading(kind), kind);
   return (
-    <Card title="Record" aside={<AddReading onAdd={add} />}>
+    <Card title="Record" rows aside={<AddReading onAdd={add} />}>
       <Advice onShow={show} />
       {readings.length === 0 && (
         <p>

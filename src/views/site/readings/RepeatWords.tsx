@@ -1,6 +1,6 @@
 import { takenValue } from '../../../core';
 import { type DraftReading, useSession } from '../../../job';
-import { Cross, useLengths } from '../../parts';
+import { Cross, RemoveButton, useLengths } from '../../parts';
 import styles from '../rows.module.css';
 
 /** What the values of a reading that was taken more than once come to, and each further one to drop. */
@@ -12,18 +12,18 @@ export function RepeatWords({ reading }: { reading: DraftReading }) {
   const { mean, times, spread } = takenValue({ value: reading.value, repeats });
   const words = (value: number) => (reading.kind === 'angle' ? `${value.toFixed(1)}°` : lengths.fine(value));
   return (
-    <div className={styles.repeats}>
+    <div className={styles.repeats} data-rows>
       <p>
         Taken {times} times, {words(spread)} apart. The mean is used: <strong>{words(mean)}</strong>.
       </p>
       <ul className={styles.restRow} aria-label="Taken again">
         {repeats.map((value, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a repeat has no other name than its place
-          <li key={i}>
-            <button type="button" onClick={() => removeRepeat(reading.id, i)}>
+          <li key={i} data-row>
+            <RemoveButton onRemove={() => removeRepeat(reading.id, i)}>
               {words(value)} <Cross />
               <span className="unseen">: drop it</span>
-            </button>
+            </RemoveButton>
           </li>
         ))}
       </ul>

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Scan } from '../../../core';
 import { useDraft, useSession } from '../../../job';
-import { Card, Switch } from '../../parts';
+import { Card, RemoveButton, Switch } from '../../parts';
 import { ScanFindings } from './ScanFindings';
 import { scaleWords } from './scale-words';
 import styles from './scan.module.css';
@@ -12,10 +12,10 @@ export function InJob() {
   const scans = useDraft(({ draft }) => draft.job.scans);
   if (scans.length === 0) return null;
   return (
-    <Card title="Scans in this job">
+    <Card title="Scans in this job" rows>
       <ul className={styles.inJob}>
         {scans.map((scan) => (
-          <li key={scan.id}>
+          <li key={scan.id} data-row>
             <ScanInJob scan={scan as Scan} />
           </li>
         ))}
@@ -67,9 +67,9 @@ function ScanInJob({ scan }: { scan: Scan }) {
             Mend it
           </button>
         )}
-        <button type="button" className={styles.remove} onClick={() => remove('scans', scan.id)}>
+        <RemoveButton className={styles.remove} onRemove={() => remove('scans', scan.id)}>
           Take it out
-        </button>
+        </RemoveButton>
       </div>
       <ScanFindings of={scan.id} />
     </>

@@ -15,7 +15,7 @@ export function ScanPart() {
   const job = useDraft(({ draft }) => draft.id);
   useEffect(() => enter(job), [enter, job]);
   return (
-    <div className={styles.all}>
+    <div className={styles.all} data-rows>
       {stage.at === 'choosing' && <ChooseFile />}
       {stage.at === 'working' && <Working {...stage} />}
       {stage.at === 'understood' && <Understood {...stage} />}
