@@ -55,6 +55,14 @@ async function chooseOnBench(page: Page, turn: number): Promise<number> {
   return 4;
 }
 
+/** Through all parts of the app, with no more than a glance at each. */
+export async function walk(page: Page): Promise<void> {
+  for (const place of WALK) {
+    await goTo(page, place);
+    await page.waitForTimeout(100);
+  }
+}
+
 /**
  * One round of edits, as a person goes about: readings, undo and redo, choices, other parts of the app, another job.
  * It ends where it began: at the readings of the first job.
@@ -68,10 +76,7 @@ export async function editRound(page: Page, [first = '', second = '']: string[],
     edits++;
   }
   edits += await chooseOnBench(page, round);
-  for (const place of WALK) {
-    await goTo(page, place);
-    await page.waitForTimeout(100);
-  }
+  await walk(page);
   if (round % OTHER_EVERY === 0) {
     await openJob(page, second);
     await typeReading(page, 0, round);
