@@ -151,6 +151,7 @@ export type { BracketLine, ShelfPiece } from './shelf';
 export type { Slip, SlipKind } from './slip';
 export { solve } from './solve';
 export { angleSd, gapSd, straightedgeSd, type TakenValue, takenValue, tapeSd } from './survey';
+export { degreeMark, type Temperature, temperatureInside, temperatureShown, temperatureText } from './temperature';
 export {
   type FigureName,
   GROSSLY_LEANING,

@@ -1,12 +1,36 @@
-import { type DisplayUnit, jobSchema, parseLength, parseMoney, priceAMetre, soldLength } from '../core';
+import {
+  type DisplayUnit,
+  degreeMark,
+  jobSchema,
+  parseLength,
+  parseMoney,
+  priceAMetre,
+  soldLength,
+  type Temperature,
+  temperatureInside,
+  temperatureShown,
+} from '../core';
 import type { Draft, DraftJob } from './draft';
 import { type FieldPath, valueAt, withValueAt } from './path';
 
 /**
  * What a field's text stands for. A `slope` is a length per foot or metre, `money-by-length` an amount for a foot or a
- * metre, `percent` a share; a `number` has its unit written beside the field and takes no other.
+ * metre, `percent` a share; a `number` has its unit written beside the field and takes no other. Temperatures, changes of
+ * it and what is counted for each degree go by the degree that is shown.
  */
-export type EntryKind = 'length' | 'degrees' | 'number' | 'percent' | 'slope' | 'money' | 'money-by-length';
+export type EntryKind =
+  | 'length'
+  | 'degrees'
+  | 'number'
+  | 'percent'
+  | 'slope'
+  | 'money'
+  | 'money-by-length'
+  | Temperature;
+
+/** True for what goes by the degree that is shown. */
+export const isTemperature = (kind: EntryKind): kind is Temperature =>
+  kind === 'temperature' || kind === 'temperature-change' || kind === 'per-degree';
 
 /** The run, m, over which a slope is written: a foot where lengths are in inches, else a metre. */
 export const slopeRun = (unit: DisplayUnit): number => (unit === 'in' ? 0.3048 : 1);
@@ -18,7 +42,7 @@ export const isBlank = (text: string): boolean => /^\s*[-−–+]?\s*$/.test(tex
 
 /**
  * Reads the text of a field, in the unit and the currency shown. Gives mm for a length, mm per m for a slope, minor
- * units for money (a metre), 0 to 1 for a share.
+ * units for money (a metre), 0 to 1 for a share, °C, K or 1/K for what goes by degrees.
  */
 export function readEntry(kind: EntryKind, text: string, unit: DisplayUnit, currency = 'USD'): Entry {
   if (isBlank(text)) return { ok: false, message: 'needs a value' };
@@ -32,16 +56,26 @@ export function readEntry(kind: EntryKind, text: string, unit: DisplayUnit, curr
     if (!parsed.ok) return parsed;
     return { ok: true, value: kind === 'money' ? parsed.amount : priceAMetre(parsed.amount, soldLength(unit)) };
   }
-  const value = Number(
-    text
-      .trim()
-      .replace(',', '.')
-      .replace(/[−–]/, '-')
-      .replace(/\s*[°%]$/, ''),
-  );
+  if (isTemperature(kind)) return readTemperature(kind, text, unit);
+  const value = numberOf(text.replace(/\s*[°%]\s*$/, ''));
   if (Number.isFinite(value))
     return { ok: true, value: kind === 'percent' ? Number((value / 100).toPrecision(12)) : value };
   return { ok: false, message: `"${text.trim()}" is not a number; write it like 89.5` };
+}
+
+const numberOf = (text: string): number => Number(text.trim().replace(',', '.').replace(/[−–]/, '-'));
+
+/** A temperature in the degree shown, or in that written after it. */
+function readTemperature(kind: Temperature, text: string, unit: DisplayUnit): Entry {
+  const [, figure = '', written = ''] = /^(.*?)\s*(?:°\s*)?([CF]?)\s*$/i.exec(text) ?? [];
+  const value = numberOf(figure);
+  if (figure === '' || !Number.isFinite(value)) {
+    const example = kind === 'temperature' ? (unit === 'in' ? '70' : '21') : '20';
+    const degree = kind === 'per-degree' ? '' : `, in ${degreeMark(unit)}`;
+    return { ok: false, message: `"${text.trim()}" is not a number; write it like ${example}${degree}` };
+  }
+  const degree = written === '' ? unit : written.toUpperCase() === 'F' ? 'in' : 'mm';
+  return { ok: true, value: temperatureInside(kind, value, degree) };
 }
 
 /** Why a value cannot stand at this place of the job; null where it can. */
@@ -69,12 +103,23 @@ export function fieldFault(draft: Draft, path: FieldPath, kind: EntryKind, text:
   const entry = readEntry(kind, text, draft.job.display, draft.job.prices.currency);
   if (!entry.ok) return entry.message;
   const fault = rangeFault(draft.job, path, entry.value);
-  return kind === 'percent' && fault !== null ? inPercent(fault) : fault;
+  if (fault === null) return null;
+  if (isTemperature(kind)) return inDegrees(fault, kind, draft.job.display);
+  return kind === 'percent' ? inPercent(fault) : fault;
 }
 
 /** The figures of a sentence about shares, as the field shows them. */
 const inPercent = (fault: string): string =>
   fault.replace(/-?\d+(\.\d+)?/g, (share) => `${Number((100 * Number(share)).toPrecision(12))} %`);
+
+/** A sentence about temperatures in the degree that the field shows. */
+const inDegrees = (fault: string, kind: Temperature, unit: DisplayUnit): string => {
+  const mark = kind === 'per-degree' ? ` × 10⁻⁶ per ${degreeMark(unit)}` : ` ${degreeMark(unit)}`;
+  return fault.replace(/ °C| × 10⁻⁶\/K/g, '').replace(/-?\d+(\.\d+)?(e[+-]?\d+)?/g, (inside) => {
+    const shown = temperatureShown(kind, Number(inside), unit);
+    return `${Number(shown.toPrecision(6))}${mark}`;
+  });
+};
 
 /** Why a whole part of a job cannot stand as changed; null where it can. */
 export function sectionFault<K extends keyof DraftJob>(section: K, value: DraftJob[K]): string | null {

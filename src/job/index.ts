@@ -4,7 +4,7 @@ export { type Demo, demos, firstDemo } from './demos';
 export { download } from './download';
 export type { Draft, DraftFixture, DraftJob, DraftReading, DraftReadingOf, DraftStud } from './draft';
 export type { DraftState } from './draft-store';
-export { type EntryKind, fieldFault, sectionFault, slopeRun } from './entry';
+export { type EntryKind, fieldFault, isTemperature, sectionFault, slopeRun } from './entry';
 export { historyAt } from './history';
 export { jobFileName, jobFileStem, jobText } from './job-text';
 export type { Incoming, JobsRead } from './jobs-file';

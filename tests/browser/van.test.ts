@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page, test } from '@playwright/test';
-import { openApp } from './app';
+import { goTo, openApp } from './app';
 import { watch } from './watch';
 
 async function savedText(page: Page, button: string): Promise<{ name: string; text: string }> {
@@ -67,14 +67,38 @@ test('every wet joint is judged by its movement, and one that moves too far is a
   await expect(rim).toContainText(/\d\.\d mm: \d+ %/);
   await expect(page.getByText(/moves by more than its sealant/)).toHaveCount(0);
 
-  await page.getByLabel('At most, 10⁻⁶ per °C').fill('75');
+  await page.getByLabel('At most, 10⁻⁶ per °F').fill('42');
   await page.keyboard.press('Tab');
   await expect(rim).toContainText(/0\.\d to \d\.\d mm: \d{3} %, too much/);
-  await expect(joints).toContainText('grows 30 to 75 × 10⁻⁶ per °C');
+  await expect(joints).toContainText('grows 16.7 to 42 × 10⁻⁶ per °F');
   await expect(page.getByText(/moves by more than its sealant/).first()).toBeVisible();
 
   await page.getByLabel('Sealant moves, of its width').fill('100');
   await page.keyboard.press('Tab');
   await expect(page.getByText(/moves by more than its sealant/)).toHaveCount(0);
   expect(watched.errors).toEqual([]);
+});
+
+test('temperatures go by the degree that belongs to the unit of lengths, and what is typed stays', async ({ page }) => {
+  await openApp(page, '#van/work');
+  const order = page.getByRole('region', { name: 'Order of work' });
+  await expect(order).toContainText('at 69.8 °F');
+  const fahrenheit = page.getByLabel('Temperature, °F');
+  await expect(fahrenheit).toHaveValue('69.8');
+  await fahrenheit.fill('150');
+  await fahrenheit.blur();
+  await expect(page.getByText('must be at most 113 °F; found 150 °F')).toBeVisible();
+  await expect(fahrenheit).toHaveValue('150');
+  await expect(order).toContainText('at 69.8 °F');
+  await fahrenheit.fill('50');
+  await fahrenheit.blur();
+  await expect(fahrenheit).toHaveValue('50');
+  await expect(order).toContainText('at 50 °F');
+  await page.getByRole('radio', { name: 'mm' }).click();
+  await expect(page.getByLabel('Temperature, °C')).toHaveValue('10');
+  await expect(order).toContainText('at 10 °C');
+  await expect(page.getByText('°F')).toHaveCount(0);
+  await goTo(page, '#van/materials');
+  await expect(page.getByLabel('Change of temperature, °C')).toHaveValue('15');
+  await expect(page.getByLabel('Sheet grows, 10⁻⁶ per °C')).toHaveValue('30');
 });

@@ -1,4 +1,4 @@
-import type { Job, Result, SequenceStep } from '../../core';
+import { type Job, type Result, type SequenceStep, temperatureText } from '../../core';
 import { capital } from '../drawing';
 import { durationWords, whenWords } from '../words';
 import { Flow } from './flow';
@@ -16,7 +16,7 @@ export function workPages(pack: Pack, job: Job, { sequence }: Result): Leaf {
   const flow = new Flow(
     pack,
     'Order of work',
-    `For ${people === 1 ? 'one person' : 'two people'} at ${temperature} °C, by the rates in the job (common practice, no source, until you put in your own). A step with an asterisk cannot slip without moving the end; nothing goes past a CHECK until it is initialled.`,
+    `For ${people === 1 ? 'one person' : 'two people'} at ${temperatureText('temperature', temperature, job.display)}, by the rates in the job (common practice, no source, until you put in your own). A step with an asterisk cannot slip without moving the end; nothing goes past a CHECK until it is initialled.`,
   );
   const first = flow.leaf;
   flow.table(

@@ -1,5 +1,6 @@
 import {
   CARTRIDGES,
+  degreeMark,
   formatLength,
   GYPSUM_EXPANSION,
   GYPSUM_SWELLING,
@@ -7,6 +8,8 @@ import {
   type Joint,
   type MaterialLine,
   type SequenceStep,
+  temperatureShown,
+  temperatureText,
 } from '../../core';
 import { capital } from '../drawing';
 import { counted } from './counted';
@@ -35,10 +38,13 @@ export function movementUse({ moves, filler }: Pick<Joint, 'moves' | 'filler'>):
 const millionths = (share: number): number => Math.round(1e7 * share) / 10;
 
 /** By what movement is reckoned, in one sentence. */
-export function movementBasis({ supplies: { movement } }: Pick<Job, 'supplies'>): string {
+export function movementBasis({ supplies: { movement }, display }: Pick<Job, 'supplies' | 'display'>): string {
   const range = (low: number, high: number | undefined): string =>
     high === undefined || high === low ? String(low) : `${Math.min(low, high)} to ${Math.max(low, high)}`;
-  return `a sheet that grows ${range(movement.expansion, movement.expansionMost)} × 10⁻⁶ per °C and ${range(movement.swelling, movement.swellingMost)} × 10⁻⁶ per % of relative humidity, ${movement.swing} °C and ${movement.humidity} % of change, wallboard behind it that grows ${millionths(GYPSUM_EXPANSION)} and ${millionths(GYPSUM_SWELLING)}, and a sealant that moves ${Math.round(1000 * movement.capability) / 10} % of its width (class ${Math.round(1000 * movement.capability) / 10})`;
+  const perDegree = (kelvin: number): number => Math.round(10 * temperatureShown('per-degree', kelvin, display)) / 10;
+  const { expansion, expansionMost } = movement;
+  const grows = range(perDegree(expansion), expansionMost === undefined ? undefined : perDegree(expansionMost));
+  return `a sheet that grows ${grows} × 10⁻⁶ per ${degreeMark(display)} and ${range(movement.swelling, movement.swellingMost)} × 10⁻⁶ per % of relative humidity, ${temperatureText('temperature-change', movement.swing, display)} and ${movement.humidity} % of change, wallboard behind it that grows ${perDegree(millionths(GYPSUM_EXPANSION))} and ${millionths(GYPSUM_SWELLING)}, and a sealant that moves ${Math.round(1000 * movement.capability) / 10} % of its width (class ${Math.round(1000 * movement.capability) / 10})`;
 }
 
 /** In which runs each joint is closed, `2` or `2, 3`, by its id. */

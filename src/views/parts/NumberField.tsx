@@ -41,6 +41,10 @@ export function NumberField({
     'money-by-length': `${currency}/${lengths.unit === 'in' ? 'ft' : 'm'}`,
     percent: '%',
     number: unit,
+    // Their labels say the degree.
+    temperature: undefined,
+    'temperature-change': undefined,
+    'per-degree': undefined,
   };
   return (
     <EntryField

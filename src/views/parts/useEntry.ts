@@ -1,11 +1,12 @@
 import { type FocusEvent, useState } from 'react';
 import { flushSync } from 'react-dom';
-import { editableMoney, priceSold, soldLength } from '../../core';
+import { editableMoney, priceSold, soldLength, temperatureShown } from '../../core';
 import {
   type EntryKind,
   type FieldPath,
   fieldFault,
   fieldKey,
+  isTemperature,
   slopeRun,
   useDraft,
   useSession,
@@ -39,8 +40,9 @@ export function useEntry(path: FieldPath, kind: EntryKind, optional = false): En
   });
   const { type, choose, leave } = useSession().draft.getState();
   const [inHand, setInHand] = useState<string | null>(null);
-  const written = (length: (mm: number) => string): string => {
+  const written = (length: (mm: number) => string, figures: number): string => {
     if (value === undefined) return '';
+    if (isTemperature(kind)) return String(Number(temperatureShown(kind, value, lengths.unit).toPrecision(figures)));
     switch (kind) {
       case 'length':
         return length(value);
@@ -57,11 +59,11 @@ export function useEntry(path: FieldPath, kind: EntryKind, optional = false): En
     }
   };
   return {
-    text: inHand ?? unread ?? written(lengths.resting),
+    text: inHand ?? unread ?? written(lengths.resting, 6),
     fault,
     onEnter: ({ currentTarget }) => {
       // The browser selects on focus; a text that changes after that would lose the selection.
-      flushSync(() => setInHand(unread ?? written(lengths.editing)));
+      flushSync(() => setInHand(unread ?? written(lengths.editing, 12)));
       currentTarget.select();
     },
     onText: (text) => {

@@ -1,4 +1,4 @@
-import type { Job, Result, SequenceStep } from '../../core';
+import { type Job, type Result, type SequenceStep, temperatureText } from '../../core';
 import { jobFileStem } from '../../job';
 import { capital, checklistPdf, durationWords, loadBrowserFonts, orderOfWorkCalendar, timeWords } from '../../output';
 import { Attention, Card, Download } from '../parts';
@@ -32,8 +32,8 @@ export function OrderOfWork({ job, result }: { job: Job; result: Result }) {
       }
     >
       <p className={styles.about}>
-        For {people === 1 ? 'one person' : 'two people'} at {temperature} °C. Slip: how much later a step can end
-        without moving the end of the job.
+        For {people === 1 ? 'one person' : 'two people'} at {temperatureText('temperature', temperature, job.display)}.
+        Slip: how much later a step can end without moving the end of the job.
       </p>
       {byDay(result.sequence, job.schedule).map(({ day, steps }) => (
         <section key={day} className={styles.day} aria-label={day}>

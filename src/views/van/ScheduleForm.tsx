@@ -1,3 +1,4 @@
+import { degreeMark } from '../../core';
 import { useDraft, useSession } from '../../job';
 import { Card, ChoiceField, DateField, NumberField, Switch } from '../parts';
 import { beginChoices, endChoices } from './hours';
@@ -28,6 +29,7 @@ const rates = [
 /** Who works when and how fast, and what the pastes need. */
 export function ScheduleForm() {
   const schedule = useDraft(({ draft }) => draft.job.schedule);
+  const degree = useDraft(({ draft }) => degreeMark(draft.job.display));
   const { choose } = useSession().draft.getState();
   const setDay = (day: number, on: boolean) =>
     choose(
@@ -78,7 +80,12 @@ export function ScheduleForm() {
       <div className={styles.form}>
         <NumberField path={['schedule', 'cure', 'adhesive']} label="Adhesive cures" kind="number" unit="h" labelShown />
         <NumberField path={['schedule', 'cure', 'sealant']} label="Sealant cures" kind="number" unit="h" labelShown />
-        <NumberField path={['schedule', 'temperature']} label="Temperature" kind="number" unit="°C" labelShown />
+        <NumberField
+          path={['schedule', 'temperature']}
+          label={`Temperature, ${degree}`}
+          kind="temperature"
+          labelShown
+        />
         <NumberField
           path={['schedule', 'skinOver']}
           label="Sealant skins over in"

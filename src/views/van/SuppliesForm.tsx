@@ -1,3 +1,4 @@
+import { degreeMark } from '../../core';
 import { type FieldPath, useDraft, useSession, valueAt } from '../../job';
 import { Card, ChoiceField, NumberField } from '../parts';
 import { cartridgeChoice, cartridgeChoices } from './cartridges';
@@ -6,6 +7,7 @@ import styles from './van.module.css';
 /** What the quantities are counted by. */
 export function SuppliesForm() {
   const layout = useDraft(({ draft }) => draft.job.supplies.adhesive.layout);
+  const degree = useDraft(({ draft }) => degreeMark(draft.job.display));
   const { choose } = useSession().draft.getState();
   return (
     <Card title="Counted by">
@@ -44,21 +46,20 @@ export function SuppliesForm() {
       </div>
       <h3>Movement</h3>
       <div className={styles.form}>
-        {growths.map(({ key, label, most }) => (
+        {growths(degree).map(({ key, label, kind, most }) => (
           <NumberField
             key={key}
             path={['supplies', 'movement', key]}
             label={label}
-            kind="number"
+            kind={kind}
             labelShown
             {...(most && { optional: true, placeholder: 'the same' })}
           />
         ))}
         <NumberField
           path={['supplies', 'movement', 'swing']}
-          label="Change of temperature"
-          kind="number"
-          unit="°C"
+          label={`Change of temperature, ${degree}`}
+          kind="temperature-change"
           labelShown
         />
         <NumberField
@@ -110,12 +111,13 @@ export function SuppliesForm() {
   );
 }
 
-const growths = [
-  { key: 'expansion', label: 'Sheet grows, 10⁻⁶ per °C', most: false },
-  { key: 'expansionMost', label: 'At most, 10⁻⁶ per °C', most: true },
-  { key: 'swelling', label: 'Sheet grows, 10⁻⁶ per % humidity', most: false },
-  { key: 'swellingMost', label: 'At most, 10⁻⁶ per % humidity', most: true },
-] as const;
+const growths = (degree: string) =>
+  [
+    { key: 'expansion', label: `Sheet grows, 10⁻⁶ per ${degree}`, kind: 'per-degree', most: false },
+    { key: 'expansionMost', label: `At most, 10⁻⁶ per ${degree}`, kind: 'per-degree', most: true },
+    { key: 'swelling', label: 'Sheet grows, 10⁻⁶ per % humidity', kind: 'number', most: false },
+    { key: 'swellingMost', label: 'At most, 10⁻⁶ per % humidity', kind: 'number', most: true },
+  ] as const;
 
 const pasteTitle = { sealant: 'Sealant, wet joints', caulk: 'Caulk, room side' };
 

@@ -35,6 +35,25 @@ describe('readEntry', () => {
     expect(readEntry('percent', '5', 'in')).toEqual({ ok: true, value: 0.05 });
   });
 
+  it('reads temperatures in the degree shown, or in that written after them', () => {
+    expect(readEntry('temperature', '70', 'in')).toEqual({ ok: true, value: expect.closeTo(190 / 9, 12) });
+    expect(readEntry('temperature', '-4,5', 'mm')).toEqual({ ok: true, value: -4.5 });
+    expect(readEntry('temperature', '20 °C', 'in')).toEqual({ ok: true, value: 20 });
+    expect(readEntry('temperature', '68f', 'mm')).toEqual({ ok: true, value: 20 });
+    expect(readEntry('temperature-change', '27 °F', 'in')).toEqual({ ok: true, value: 15 });
+    expect(readEntry('per-degree', '20', 'in')).toEqual({ ok: true, value: 36 });
+  });
+
+  it('says in which degree a temperature is to be written', () => {
+    expect(readEntry('temperature', 'warm', 'in')).toEqual({
+      ok: false,
+      message: '"warm" is not a number; write it like 70, in °F',
+    });
+    expect(readEntry('temperature', '°C', 'mm')).toMatchObject({ message: expect.stringContaining('like 21, in °C') });
+    expect(readEntry('temperature', '°', 'in')).toMatchObject({ ok: false });
+    expect(readEntry('temperature', ' ', 'in')).toEqual({ ok: false, message: 'needs a value' });
+  });
+
   it('says what a number looks like', () => {
     expect(readEntry('number', '1/', 'mm')).toEqual({
       ok: false,
@@ -77,5 +96,25 @@ describe('fieldFault', () => {
     expect(fieldFault(draft, ['fit', 'bed'], 'length', '1/8')).toBeNull();
     expect(fieldFault(draft, ['prices', 'waste'], 'percent', '150')).toBe('must be at most 100 %; found 150 %');
     expect(fieldFault(draft, ['prices', 'waste'], 'percent', '99.5')).toBeNull();
+  });
+
+  it('tells the bounds of temperatures in the degree shown, and takes both bounds', () => {
+    const inches = draftOf({ ...testJob(), display: 'in' }, 'one');
+    const metric = draftOf({ ...testJob(), display: 'mm' }, 'one');
+    const room = ['schedule', 'temperature'];
+    expect(fieldFault(inches, room, 'temperature', '120')).toBe('must be at most 113 °F; found 120 °F');
+    expect(fieldFault(inches, room, 'temperature', '13.9')).toBe('must be at least 14 °F; found 13.9 °F');
+    expect(fieldFault(metric, room, 'temperature', '120')).toBe('must be at most 45 °C; found 120 °C');
+    for (const text of ['113', '14']) expect(fieldFault(inches, room, 'temperature', text)).toBeNull();
+    const swing = ['supplies', 'movement', 'swing'];
+    expect(fieldFault(inches, swing, 'temperature-change', '150')).toBe('must be at most 144 °F; found 150 °F');
+    expect(fieldFault(inches, swing, 'temperature-change', '144')).toBeNull();
+    const grows = ['supplies', 'movement', 'expansion'];
+    expect(fieldFault(inches, grows, 'per-degree', '120')).toBe(
+      'must be at most 111.111 × 10⁻⁶ per °F; found 120 × 10⁻⁶ per °F',
+    );
+    expect(fieldFault(metric, grows, 'per-degree', '201')).toBe(
+      'must be at most 200 × 10⁻⁶ per °C; found 201 × 10⁻⁶ per °C',
+    );
   });
 });

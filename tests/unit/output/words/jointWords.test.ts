@@ -70,9 +70,17 @@ describe('movement', () => {
   });
   it('names what it is reckoned by, ranges in order', () => {
     const movement = { expansion: 75, expansionMost: 68, swelling: 0, humidity: 20, swing: 15, capability: 0.125 };
-    const words = movementBasis({ supplies: { movement } as never });
+    const words = movementBasis({ supplies: { movement } as never, display: 'mm' });
     expect(words).toContain('68 to 75 × 10⁻⁶ per °C and 0 × 10⁻⁶ per %');
     expect(words).toContain('15 °C and 20 % of change');
     expect(words).toContain('12.5 % of its width (class 12.5)');
+  });
+  it('goes by degrees Fahrenheit beside inches', () => {
+    const movement = { expansion: 36, swelling: 0, humidity: 20, swing: 15, capability: 0.25 };
+    const words = movementBasis({ supplies: { movement } as never, display: 'in' });
+    expect(words).toContain('grows 20 × 10⁻⁶ per °F');
+    expect(words).toContain('27 °F and 20 % of change');
+    expect(words).toContain('wallboard behind it that grows 8.9 and 7.2');
+    expect(words).not.toContain('°C');
   });
 });

@@ -1,0 +1,1 @@
+export { degreeMark, type Temperature, temperatureInside, temperatureShown, temperatureText } from './temperature';
