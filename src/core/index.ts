@@ -166,3 +166,4 @@ export {
   type Verdict,
   type WallVerdict,
 } from './verdict';
+export { withStockPlan } from './withStockPlan';

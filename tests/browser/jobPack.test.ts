@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
 import { fontsFromDisk } from '../../src/cli/fonts';
+import { withStock } from '../../src/cli/withStock';
 import { parseJobText, solve } from '../../src/core';
 import { jobPackPdf } from '../../src/output';
 import { type ReadPage, readPdf } from '../unit/output/pdf/readPdf';
@@ -20,7 +21,9 @@ test('the job pack from the app is the one from the headless run: words, lines a
 
   const parsed = parseJobText(await readFile(SCENE, 'utf8'));
   if (!parsed.ok) throw new Error('the scene is no job');
-  const made = await jobPackPdf(parsed.job, solve(parsed.job), await fontsFromDisk(), { paper: 'a3' });
+  const made = await jobPackPdf(parsed.job, await withStock(solve(parsed.job), parsed.job), await fontsFromDisk(), {
+    paper: 'a3',
+  });
   const headless = await readPdf(made);
 
   expect(fromApp.length).toBe(headless.length);

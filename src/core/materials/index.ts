@@ -15,5 +15,6 @@ export { moving } from './moving';
 export { type Packs, packsFor } from './packs';
 export { fillDepth, jointSection, jointVolume } from './section';
 export { barsFor } from './stockLines';
+export { trimAsPlanned } from './trimAsPlanned';
 export { centred, clearOf } from './uprightRuns';
 export { CARTRIDGES, ML_PER_FLUID_OUNCE } from './volume';

@@ -52,7 +52,7 @@ function lengthLine(
       label,
       quantity,
       unit: 'mm',
-      rule: 'pieces with their allowance and a saw cut each, longest first into the first length that holds them; the stock plan may do with less',
+      rule: `pieces with their allowance and a saw cut each, longest first into the first length that holds them${stock === 'trim' ? '; the stock plan may do with less' : ''}`,
       inputs: [
         { label: 'pieces', value: pieces.length, unit: 'pieces' },
         { label: 'allowance on each', value: trim.allowance, unit: 'mm' },

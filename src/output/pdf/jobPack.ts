@@ -16,6 +16,7 @@ import { type PaperName, pagePaper, papers } from './paper';
 import { piecePages } from './piecePages';
 import { sheetPages } from './sheetPages';
 import { cautionPages, signOffPages } from './signOffPages';
+import { stockPages } from './stockPages';
 import { surveyPages } from './surveyPages';
 import { tileMapPage } from './tileMapPage';
 import { tilePages } from './tilePages';
@@ -29,7 +30,7 @@ export interface JobPackOptions {
 }
 
 /**
- * The whole job on paper: cover, walls, survey record, a cut card per panel, holes, the other pieces, sheets, materials,
+ * The whole job on paper: cover, walls, survey record, a cut card per panel, holes, the other pieces, sheets, stock lengths, materials,
  * adhesive, how the sheets sit, order of work, joints, cautions, sign-off, then every panel at 1:1.
  */
 export async function jobPack(
@@ -42,7 +43,7 @@ export async function jobPack(
   const paper = pagePaper(job, options.paper);
   const tilePaper = options.paper ? papers[options.paper] : paper;
   const pack = await Pack.open(job.name, paper, fonts);
-  const contents = coverPages(pack, job, result, drawings, 15 + 2 * drawings.length);
+  const contents = coverPages(pack, job, result, drawings, 16 + 2 * drawings.length);
   const enter = (title: string, leaf: Leaf | null): void => {
     if (leaf !== null) contents.enter(title, leaf);
   };
@@ -53,6 +54,7 @@ export async function jobPack(
   const pieces = pieceDrawings(job, result, drawings[0]?.view);
   enter('Trim, legs and shelves', piecePages(pack, job, result, pieces));
   enter('Sheets', sheetPages(pack, job, result));
+  enter('Stock lengths', stockPages(pack, job, result));
   enter('Materials to buy', materialsPages(pack, job, result));
   enter('Adhesive layout', adhesivePages(pack, job, result));
   enter('How the sheets sit', bedPages(pack, job, result));

@@ -10,6 +10,7 @@ export { pieceTitle } from './pieceWords';
 export { type ScanSurfaceLine, scanAssumedWords, scanSurfaceLines, scanSurfaceNames } from './scanWords';
 export { offcutWords, placedWords, sizeWords, usedWords } from './sheetWords';
 export { slopeWords } from './slopeWords';
+export { stockWords, unplacedWords } from './stockWords';
 export { strainText, type UnfoldingWords, unfoldingWords } from './unfoldingWords';
 export { figureWords, judgementWords, ruleWords, verdictWords } from './verdictWords';
 export { carriedName, degrees, passageNames, passageWords, type WayWords, wayWords } from './wayWords';

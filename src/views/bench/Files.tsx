@@ -3,6 +3,7 @@ import type { Job, Result } from '../../core';
 import { download, jobFileStem } from '../../job';
 import { jobPackPdf, loadBrowserFonts, type PaperName, type View } from '../../output';
 import { Card, ChoiceField, useMaking } from '../parts';
+import { withLengthsPlanned } from '../van';
 import styles from './bench.module.css';
 
 const papers: readonly (readonly [PaperName, string])[] = [
@@ -35,7 +36,10 @@ export function Files({ job, result, view, title, name, svg, dxf }: FilesProps) 
   const saveDxf = () => make('DXF template', async () => download(`${stem}-${name}.dxf`, await dxf(), 'image/vnd.dxf'));
   const pdf = () =>
     make('job pack', async () => {
-      const bytes = await jobPackPdf(job, result, await loadBrowserFonts(), { paper, view });
+      const bytes = await jobPackPdf(job, await withLengthsPlanned(result, job), await loadBrowserFonts(), {
+        paper,
+        view,
+      });
       download(`${stem}-job-pack.pdf`, new Uint8Array(bytes), 'application/pdf');
     });
 

@@ -1,5 +1,5 @@
 import { formatLength, type Job, type Result, type StockBar, type StockPlan } from '../../core';
-import { pieceTitle } from '../../output';
+import { pieceTitle, stockWords, unplacedWords } from '../../output';
 import { Card } from '../parts';
 import { useStockPlan } from './use-stock-plan';
 import styles from './van.module.css';
@@ -31,19 +31,13 @@ export function Lengths({ job, result }: { job: Job; result: Result }) {
 }
 
 function PlanWords({ plan, job, result }: { plan: StockPlan; job: Job; result: Result }) {
-  const text = (mm: number) => formatLength(mm, { unit: job.display });
-  if (plan.bars.length === 0 && plan.unplaced.length === 0) return <p>This job has no trim to cut from lengths.</p>;
+  const unplaced = unplacedWords(plan, job, result);
   return (
     <>
-      <p>
-        {text(plan.bought)} bought, {Math.round(100 * plan.waste)} % of it saw cuts and rests.{' '}
-        {plan.optimal
-          ? 'No other plan buys less.'
-          : `No plan buys less than ${text(plan.lowerBound)}; whether one buys less than this is not proven.`}
-      </p>
-      {plan.unplaced.length > 0 && (
+      <p>{stockWords(plan, job)}</p>
+      {unplaced !== null && (
         <p>
-          <strong>From no length:</strong> {plan.unplaced.map((piece) => pieceTitle(piece, job, result)).join('; ')}.
+          <strong>From no length:</strong> {unplaced}
         </p>
       )}
     </>

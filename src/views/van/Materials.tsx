@@ -2,14 +2,16 @@ import type { Job, MaterialLine, Result } from '../../core';
 import { jobFileStem } from '../../job';
 import { amountText, capital, inputAmount, shoppingListCsv } from '../../output';
 import { Card, Download } from '../parts';
+import { useLengthsPlanned, withLengthsPlanned } from './use-stock-plan';
 import styles from './van.module.css';
 
 /** What to buy, in whole packs, each line with the rule that counts it. */
 export function Materials({ job, result }: { job: Job; result: Result }) {
+  const { materials } = useLengthsPlanned(result, job);
   const csv = async () => ({
     ok: true as const,
     name: `${jobFileStem(job)}-shopping-list.csv`,
-    content: await shoppingListCsv(job, result),
+    content: await shoppingListCsv(job, await withLengthsPlanned(result, job)),
     type: 'text/csv',
   });
   return (
@@ -26,7 +28,7 @@ export function Materials({ job, result }: { job: Job; result: Result }) {
           </tr>
         </thead>
         <tbody>
-          {result.materials.lines.map((line) => (
+          {materials.lines.map((line) => (
             <tr key={line.id}>
               <th scope="row">
                 <Rule line={line} job={job} />

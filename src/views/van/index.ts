@@ -1,4 +1,4 @@
 export { Lengths } from './Lengths';
 export { Sheets } from './Sheets';
-export { useStockPlan } from './use-stock-plan';
+export { useStockPlan, withLengthsPlanned } from './use-stock-plan';
 export { Van } from './Van';

@@ -1,6 +1,13 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { PlaceVerdict, Point, Result, Verdict } from '../../../../src/core';
-import { jobDrawings, jobPackPdf, type OutputFonts, type PanelDrawing, pieceDrawing } from '../../../../src/output';
+import { formatLength, type PlaceVerdict, type Point, type Result, type Verdict } from '../../../../src/core';
+import {
+  jobDrawings,
+  jobPackPdf,
+  type OutputFonts,
+  type PanelDrawing,
+  pieceDrawing,
+  pieceTitle,
+} from '../../../../src/output';
 import { papers } from '../../../../src/output/pdf';
 import { printedCount, tilePlan } from '../../../../src/output/pdf/tilePlan';
 import { fixtureJob, fixtureResult } from '../fixture';
@@ -42,6 +49,28 @@ describe('pages of a job pack', () => {
     const fromFirstMap = pages.length - pageOf(`${drawings[0]!.title}: full-size template`);
     expect(fromFirstMap).toBe(drawings.length + tiles);
   });
+
+  it('tell which piece is sawn from which stock length, once that is planned', async () => {
+    expect(pageOf('Stock lengths')).toBe(-1);
+    const [one, two] = result.pieces.trim.map(({ id }) => id);
+    const stock = {
+      bars: [
+        { length: 2440, cuts: [{ piece: one!, length: 1524 }], left: 913 },
+        { length: 1830, cuts: [{ piece: two!, length: 762 }], left: 1065 },
+      ],
+      bought: 4270,
+      lowerBound: 4270,
+      waste: 0.46,
+      optimal: true,
+      unplaced: ['right'],
+    };
+    const planned = await readPdf(await jobPackPdf(job, { ...result, stock }, fonts, { paper: 'a3' }));
+    const { text } = planned.find((page) => page.text.startsWith('Stock lengths'))!;
+    expect(text).toContain(`${pieceTitle(one!, job, result)} ${formatLength(1524, { unit: 'in' })}`);
+    expect(text).toContain('No other plan buys less.');
+    expect(text).toContain('From no length');
+    expect(planned[0]!.text).toContain('Stock lengths');
+  }, 60_000);
 
   it('are numbered', () => {
     pages.forEach(({ text }, i) => {

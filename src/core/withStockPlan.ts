@@ -1,0 +1,10 @@
+import type { Job } from './job-file';
+import type { StockPlan } from './layout';
+import { trimAsPlanned } from './materials';
+import type { Result } from './result';
+
+/** The result with the plan of stock lengths (`planStock`), and its trim counted by it. */
+export function withStockPlan(result: Result, job: Job, stock: StockPlan): Result {
+  const { materials } = result;
+  return { ...result, stock, materials: { ...materials, lines: trimAsPlanned(materials.lines, stock, job) } };
+}
