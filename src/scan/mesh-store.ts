@@ -47,10 +47,10 @@ export class MeshStore {
 
   take(): { positions: Float32Array<ArrayBuffer>; triangles: Uint32Array } {
     const triangles = this.#triangles.take();
-    const most = triangles.reduce((high, corner) => Math.max(high, corner), -1);
-    if (most >= this.corners) {
+    const bad = triangles.findIndex((corner) => corner >= this.corners);
+    if (bad >= 0) {
       throw new ScanFault(
-        `${this.name} is damaged: a face names corner ${most + 1}, but there are only ${this.corners.toLocaleString('en')}. Save the scan again.`,
+        `${this.name} is damaged: triangle ${(Math.floor(bad / 3) + 1).toLocaleString('en')} of its faces names corner ${(triangles[bad]! + 1).toLocaleString('en')}, but there are only ${this.corners.toLocaleString('en')}. Save the scan again.`,
       );
     }
     const positions = this.#positions.slice(0, 3 * this.corners);

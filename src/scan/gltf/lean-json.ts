@@ -16,7 +16,9 @@ const passedOver = ['animations', 'cameras', 'images', 'materials', 'samplers', 
 /** The JSON with what makes the shape alone: positions and faces. Refuses what could not be read to an end. */
 export function leanJson(name: string, json: GltfJson, limits: ScanLimits): GltfJson {
   if (typeof json !== 'object' || json === null || !json.asset) {
-    throw new ScanFault(`${name} is no glTF file: it does not say which version it is. Save the scan again as GLB.`);
+    throw new ScanFault(
+      `${name} is no glTF file: its JSON has no part "asset", which says which version it is. Save the scan again as GLB.`,
+    );
   }
   const draco = [json.extensionsRequired, json.extensionsUsed].some(
     (list) => Array.isArray(list) && list.includes('KHR_draco_mesh_compression'),
@@ -27,14 +29,17 @@ export function leanJson(name: string, json: GltfJson, limits: ScanLimits): Gltf
     );
   }
   const most = 3 * limits.triangles;
-  const large = (json.accessors ?? []).find(({ count = 0 }) => !(count <= most));
-  if (large) {
+  const large = (json.accessors ?? []).findIndex(({ count = 0 }) => !(count <= most));
+  if (large >= 0) {
     throw new ScanFault(
-      `${name} claims ${String(large.count)} values in one list, more than the ${most.toLocaleString('en')} that can be held here. Save the scan as points (PLY).`,
+      `Accessor ${large} of ${name} claims ${String(json.accessors![large]!.count)} values, more than the ${most.toLocaleString('en')} that can be held here. Save the scan as points (PLY).`,
     );
   }
-  if (hasLoop(json.nodes ?? [])) {
-    throw new ScanFault(`${name} is damaged: its parts contain each other. Save the scan again.`);
+  const looped = nodeInLoop(json.nodes ?? []);
+  if (looped >= 0) {
+    throw new ScanFault(
+      `${name} is damaged: node ${looped} contains itself or is part of two others. Save the scan again.`,
+    );
   }
   const lean: GltfJson = { ...json };
   for (const key of passedOver) delete lean[key];
@@ -58,16 +63,16 @@ export function leanJson(name: string, json: GltfJson, limits: ScanLimits): Gltf
 const without = <T extends object>(object: T, keys: readonly string[]): T =>
   Object.fromEntries(Object.entries(object).filter(([key]) => !keys.includes(key))) as T;
 
-/** True where a node has two parents or is its own descendant. */
-function hasLoop(nodes: readonly { children?: number[] }[]): boolean {
+/** The first node that has two parents or is its own descendant; -1 where there is none. */
+function nodeInLoop(nodes: readonly { children?: number[] }[]): number {
   const parent = new Map<number, number>();
   for (const [at, { children = [] }] of nodes.entries()) {
     for (const child of children) {
-      if (parent.has(child)) return true;
+      if (parent.has(child)) return child;
       parent.set(child, at);
     }
   }
-  return nodes.some((_, start) => {
+  return nodes.findIndex((_, start) => {
     let node = parent.get(start);
     for (let steps = 0; node !== undefined; steps++) {
       if (steps > nodes.length) return true;

@@ -7,6 +7,7 @@ import { MeshStore } from '../mesh-store';
 import { PointStore } from '../point-store';
 import type { RawScan } from '../raw-scan';
 import { rawScanOf } from '../raw-scan-of';
+import { checkReferences } from './check-references';
 import { eachTriangle } from './each-triangle';
 import { leanJson } from './lean-json';
 
@@ -69,13 +70,14 @@ async function opened(
     .registerExtensions([KHRMeshQuantization, EXTMeshoptCompression])
     .registerDependencies({ 'meshopt.decoder': MeshoptDecoder });
   try {
-    const given = isGlb(bytes) ? binaryParts(bytes) : await textParts(file, bytes, others);
+    const given = isGlb(bytes) ? binaryParts(file.name, bytes) : await textParts(file, bytes, others);
     const json = leanJson(file.name, given.json as never, limits) as unknown as GLTF.IGLTF;
+    checkReferences(file.name, json, given.resources);
     return await io.readJSON({ json, resources: given.resources });
   } catch (error) {
     if (error instanceof ScanFault) throw error;
     throw new ScanFault(
-      `${file.name} is damaged or cut off and cannot be read as glTF. Copy it again from the scanner, or save the scan as PLY.`,
+      `${file.name} is damaged: its JSON, bytes ${jsonBytes(bytes)}, does not describe surfaces or points as glTF does. Copy it again from the scanner, or save the scan as PLY.`,
     );
   }
 }
@@ -83,16 +85,30 @@ async function opened(
 const isGlb = (bytes: Uint8Array<ArrayBuffer>): boolean =>
   bytes.length >= 20 && new DataView(bytes.buffer).getUint32(0, true) === GLB_MAGIC;
 
+/** The first and last byte of the file's JSON, counted from 1, as words. */
+function jsonBytes(bytes: Uint8Array<ArrayBuffer>): string {
+  const [from, to] = isGlb(bytes) ? [20, 20 + new DataView(bytes.buffer).getUint32(12, true)] : [0, bytes.length];
+  return `${from + 1} to ${Math.min(to, bytes.length).toLocaleString('en')}`;
+}
+
 /** The chunks of a GLB file; its own buffer is named as the library names it. */
-function binaryParts(bytes: Uint8Array<ArrayBuffer>): JSONDocument {
+function binaryParts(name: string, bytes: Uint8Array<ArrayBuffer>): JSONDocument {
   const view = new DataView(bytes.buffer);
   const length = view.getUint32(12, true);
+  checkChunk(name, bytes, 12, length);
   const json = JSON.parse(new TextDecoder().decode(bytes.subarray(20, 20 + length)));
   const start = 20 + length + 8;
   if (bytes.length < start) return { json, resources: {} };
   const size = view.getUint32(20 + length, true);
-  if (start + size > bytes.length) throw new RangeError('cut off');
+  checkChunk(name, bytes, 20 + length, size);
   return { json, resources: { '@glb.bin': bytes.subarray(start, start + size) } };
+}
+
+function checkChunk(name: string, bytes: Uint8Array, at: number, size: number): void {
+  if (at + 8 + size <= bytes.length) return;
+  throw new ScanFault(
+    `${name} ends too early: its part at byte ${(at + 1).toLocaleString('en')} claims ${size.toLocaleString('en')} bytes, and ${(bytes.length - at - 8).toLocaleString('en')} are there. Copy it again from the scanner.`,
+  );
 }
 
 async function textParts(

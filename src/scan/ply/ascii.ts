@@ -1,4 +1,13 @@
-import { blocksOf, decimalAt, eachLine, isEmptyLine, type ReadingWatch, type ScanFile, startOfLine } from '../bytes';
+import {
+  blocksOf,
+  decimalAt,
+  eachLine,
+  isEmptyLine,
+  type OnLine,
+  type ReadingWatch,
+  type ScanFile,
+  startOfLine,
+} from '../bytes';
 import { ScanFault } from '../fault';
 import type { PlyElement, PlyHeader } from './header';
 import { ItemReader, type ItemTaker } from './item';
@@ -17,7 +26,7 @@ export async function readAscii(
   let line = header.lines;
   /** holds back until another line shows that the file was not cut off in this one */
   let fault: ScanFault | null = null;
-  await eachLine(file, blocksOf(file, watch, { from: header.length }), (bytes, from, to) => {
+  const onLine: OnLine = (bytes, from, to) => {
     line++;
     if (!reader) return false;
     if (isEmptyLine(bytes, from, to)) return undefined;
@@ -35,7 +44,8 @@ export async function readAscii(
     left = next?.element.count ?? 0;
     reader = next && new ItemReader(next.element, next.taker);
     return next !== undefined;
-  });
+  };
+  await eachLine(file, blocksOf(file, watch, { from: header.length }), onLine, header.lines);
   if (reader) {
     throw new ScanFault(
       `${file.name} ends too early, in line ${line.toLocaleString('en')}: ${left.toLocaleString('en')} of ${reader.element.count.toLocaleString('en')} items "${reader.element.name}" are missing. Copy the file again from the scanner.`,

@@ -37,7 +37,12 @@ export function plyHeader(name: string, start: Uint8Array): PlyHeader {
   const end = /(?:^|[\r\n])end_header[ \t]*(\r\n|\n|\r)/.exec(text);
   if (!end) {
     throw new ScanFault(
-      `The head of ${name} has no end (no line "end_header"): the file is cut off or is no PLY file. Copy it again from the scanner.`,
+      `The head of ${name} has no end: no line up to line ${text
+        .trimEnd()
+        .split(/\r\n|\n|\r/)
+        .length.toLocaleString(
+          'en',
+        )} is "end_header". The file is cut off or is no PLY file: copy it again from the scanner.`,
     );
   }
   const length = end.index + end[0].length;
@@ -72,7 +77,10 @@ export function plyHeader(name: string, start: Uint8Array): PlyHeader {
       element.properties.push({ name: property, type, count });
     }
   }
-  if (encoding === null) throw new ScanFault(`The head of ${name} names no format. Save the scan again as PLY.`);
+  if (encoding === null)
+    throw new ScanFault(
+      `Line 2 in the head of ${name} ("${lines[1]!.slice(0, 60)}") should name the format, and no other line does. Save the scan again as PLY.`,
+    );
   return { encoding, elements, length, lines: lines.length - 1, up };
 }
 

@@ -22,7 +22,9 @@ export async function readPly(file: ScanFile, watch: ReadingWatch, limits: ScanL
     throw new ScanFault(`${file.name} has no element "vertex", so it holds no points. Save the scan as points.`);
   for (const axis of ['x', 'y', 'z']) {
     if (!vertex.properties.some(({ name, count }) => name === axis && count === null)) {
-      throw new ScanFault(`The points of ${file.name} have no ${axis}. Save the scan with x, y and z of each point.`);
+      throw new ScanFault(
+        `The element "vertex" of ${file.name} has no ${axis}. Save the scan with x, y and z of each point.`,
+      );
     }
   }
   const faces = header.elements.find(hasFaces) ?? null;
@@ -69,5 +71,5 @@ export async function readPly(file: ScanFile, watch: ReadingWatch, limits: ScanL
 
 const endsTooEarly = (file: ScanFile, { count }: PlyElement, there: number): ScanFault =>
   new ScanFault(
-    `${file.name} ends too early: it announces ${count.toLocaleString('en')} points and holds ${there.toLocaleString('en')}. Copy the file again from the scanner.`,
+    `${file.name} ends too early, at byte ${file.size.toLocaleString('en')}: it announces ${count.toLocaleString('en')} points and holds ${there.toLocaleString('en')}. Copy the file again from the scanner.`,
   );

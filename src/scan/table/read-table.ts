@@ -29,7 +29,7 @@ export async function readTable(
   const guessed = guessLayout(lines);
   if (!guessed) {
     throw new ScanFault(
-      `No line at the start of ${file.name} holds three numbers. A point per line is needed, as in "1.204 0.310 2.050"; or save the scan as PLY.`,
+      `No line of ${file.name} up to line ${toldLines(lines)} holds three numbers. A point per line is needed, as in "1.204 0.310 2.050"; or save the scan as PLY.`,
     );
   }
   const layout = { ...guessed, ...asked };
@@ -66,14 +66,18 @@ export async function readTable(
   });
 }
 
+/** How many lines there are, as words; what follows the last line's end is none. */
+const toldLines = (lines: readonly string[]): string =>
+  Math.max(1, lines.at(-1) === '' ? lines.length - 1 : lines.length).toLocaleString('en');
+
 function textOf({ name }: ScanFile, start: Uint8Array): string {
   if ((start[0] === 0xff && start[1] === 0xfe) || (start[0] === 0xfe && start[1] === 0xff)) {
     throw new ScanFault(`${name} is saved as UTF-16. Save it again as plain text (UTF-8).`);
   }
-  const zeros = start.reduce((count, byte) => count + (byte === 0 ? 1 : 0), 0);
-  if (zeros > 0) {
+  const zero = start.indexOf(0);
+  if (zero >= 0) {
     throw new ScanFault(
-      `${name} is no text with a point per line, but a binary file. Save the scan as PLY, GLB, OBJ or XYZ.`,
+      `${name} is no text with a point per line, but a binary file: byte ${(zero + 1).toLocaleString('en')} is no character. Save the scan as PLY, GLB, OBJ or XYZ.`,
     );
   }
   return new TextDecoder().decode(start);

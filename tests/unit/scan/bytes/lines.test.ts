@@ -1,16 +1,17 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { eachLine } from '../../../../src/scan/bytes';
+import { eachLine, type OnLine } from '../../../../src/scan/bytes';
 
-async function linesOf(blocks: readonly Uint8Array<ArrayBuffer>[]): Promise<string[]> {
+async function linesOf(blocks: readonly Uint8Array<ArrayBuffer>[], before = 0): Promise<string[]> {
   const lines: string[] = [];
   const coming = (async function* () {
     yield* blocks;
   })();
-  await eachLine(new File([], 'a.txt'), coming, (bytes, from, to) => {
+  const onLine: OnLine = (bytes, from, to) => {
     lines.push(new TextDecoder().decode(bytes.subarray(from, to)));
     return undefined;
-  });
+  };
+  await eachLine(new File([], 'a.txt'), coming, onLine, before);
   return lines;
 }
 
@@ -34,7 +35,10 @@ it('gives the same lines however the text is cut into blocks', async () => {
   );
 });
 
-it('refuses a line that is no line', async () => {
+it('refuses a line that is no line, and says which it is', async () => {
   const block = new Uint8Array(600_000).fill(49);
-  await expect(linesOf([block, block])).rejects.toThrow(/a\.txt has a line of more than 1,000,000 characters/);
+  await expect(linesOf([block, block])).rejects.toThrow(/^Line 1 of a\.txt has more than 1,000,000 characters.*PLY/);
+  const lines = new TextEncoder().encode('1\n2\r\n');
+  await expect(linesOf([lines, block, block])).rejects.toThrow(/^Line 3 of a\.txt/);
+  await expect(linesOf([lines, block, block], 10)).rejects.toThrow(/^Line 13 of a\.txt/);
 });

@@ -77,18 +77,57 @@ const changed = (change: (json: Record<string, unknown>) => void): string => {
   return JSON.stringify(json);
 };
 
+/** An accessor of three places, 36 bytes of a buffer that stands in the file, but for what is changed. */
+const withAccessor = (change: object): string =>
+  changed((json) =>
+    Object.assign(json, {
+      buffers: [{ byteLength: 36, uri: `data:application/octet-stream;base64,${'A'.repeat(48)}` }],
+      bufferViews: [{ buffer: 0, byteLength: 36 }],
+      accessors: [{ bufferView: 0, componentType: 5126, count: 3, type: 'VEC3', ...change }],
+    }),
+  );
+
+it('says at which byte a GLB file that is cut off breaks', async () => {
+  const bytes = await glb(documentOf(MODE.points, points.flat(), null));
+  const at = 20 + new DataView(bytes.buffer).getUint32(12, true);
+  expect(await messageOf(fileOf('a.glb', bytes.slice(0, -100)))).toMatch(
+    `a.glb ends too early: its part at byte ${(at + 1).toLocaleString('en')} claims`,
+  );
+});
+
+it('says which buffer view goes past its buffer', async () => {
+  const { json } = await new NodeIO().writeJSON(documentOf(MODE.points, points.flat(), null), { basename: 'cloud' });
+  const files = { others: [fileOf('cloud.bin', new Uint8Array(100))] };
+  expect(await messageOf(fileOf('cloud.gltf', JSON.stringify(json)), files)).toMatch(
+    /buffer view 0 ends at byte \d+ of buffer 0, which holds 100\./,
+  );
+});
+
 it.each([
-  [changed((json) => delete json.asset), /does not say which version/],
+  [changed((json) => delete json.asset), /no part "asset", which says which version/],
   [
     changed((json) => Object.assign(json, { extensionsRequired: ['KHR_draco_mesh_compression'] })),
     /compressed with Draco/,
   ],
-  [changed((json) => Object.assign(json, { accessors: [{ count: 1e12 }] })), /claims 1000000000000 values/],
   [
-    changed((json) => Object.assign(json, { nodes: [{ children: [1] }, { children: [0] }] })),
-    /its parts contain each other/,
+    changed((json) => Object.assign(json, { accessors: [{ count: 1e12 }] })),
+    /^Accessor 0 of a\.gltf claims 1000000000000 values/,
   ],
-  ['{ "asset": ', /damaged or cut off/],
+  [changed((json) => Object.assign(json, { nodes: [{ children: [1] }, { children: [0] }] })), /node 0 contains itself/],
+  ['{ "asset": ', /its JSON, bytes 1 to 11, does not describe/],
+  [
+    changed((json) => Object.assign(json, { scenes: [{ nodes: [0, 7] }] })),
+    /scene 0 names node 7, but the last is 1\./,
+  ],
+  [changed((json) => Object.assign(json, { nodes: [{}, { mesh: 2 }] })), /node 1 names mesh 2, but there is none\./],
+  [
+    changed((json) => Object.assign(json, { meshes: [{ primitives: [{ attributes: { POSITION: 5 } }] }] })),
+    /mesh 0 names accessor 5, but there is none\./,
+  ],
+  [withAccessor({ bufferView: 1 }), /accessor 0 names buffer view 1, but the last is 0\./],
+  [withAccessor({ componentType: 1 }), /accessor 0 is of a type that glTF does not have\./],
+  [withAccessor({ count: 4 }), /accessor 0 needs 48 bytes of buffer view 0, which holds 36\. Save the scan again/],
+  [withAccessor({ count: 1.5 }), /accessor 0 holds 1\.5 values\./],
 ])('says what is wrong with %s', async (text, expected) => {
   expect(await messageOf(fileOf('a.gltf', text))).toMatch(expected);
 });

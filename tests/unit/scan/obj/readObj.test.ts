@@ -27,7 +27,7 @@ it.each([
   [[...corners, 'v 1 2'], /^Line 1,201 of a\.obj is no corner with x, y and z \("v 1 2"\)/],
   [[...corners, 'f 1 2 x'], /^Line 1,201 of a\.obj is no face/],
   [[...corners, 'f 0 1 2'], /^Line 1,201 of a\.obj is no face/],
-  [[...corners, 'f 1 2 1201'], /names corner 1201/],
+  [[...corners, 'f 1 2 1201'], /triangle 1 of its faces names corner 1,201/],
   [['o nothing'], /holds no usable points/],
 ])('says what is wrong', async (lines, expected) => {
   expect(await messageOf(fileOf('a.obj', lines.join('\n')))).toMatch(expected);

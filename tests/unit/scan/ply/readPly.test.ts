@@ -103,6 +103,32 @@ describe.each(encodings)('a PLY file, %s', (encoding) => {
 });
 
 describe('a PLY file', () => {
+  const triangles: PlyPart = {
+    name: 'face',
+    properties: [{ name: 'vertex_indices', type: 'int', list: 'int' }],
+    items: points.slice(2).map((_, i) => [[i, i + 1, i + 2]]),
+  };
+  const meshBytes = () => plyFile('binary_little_endian', [pointsPart(points), triangles]);
+  const faceBytes = 16 * triangles.items.length;
+
+  it('says in which item and at which byte a list claims what no list holds', async () => {
+    const bytes = meshBytes();
+    const at = bytes.length - faceBytes + 7 * 16;
+    new DataView(bytes.buffer).setInt32(at, 2_000_000, true);
+    expect(await messageOf(fileOf('a.ply', bytes))).toBe(
+      `a.ply is damaged in item 8 "face" at byte ${(at + 1).toLocaleString('en')}: its list "vertex_indices" claims to hold 2,000,000 values. Copy the file again from the scanner.`,
+    );
+  });
+
+  it('says in which item and at which byte it ends in the middle of a list', async () => {
+    const bytes = meshBytes();
+    const { length } = triangles.items;
+    const at = bytes.length - 2 * 16;
+    expect(await messageOf(fileOf('a.ply', bytes.slice(0, -20)))).toMatch(
+      `a.ply ends too early, in item ${(length - 1).toLocaleString('en')} "face" at byte ${(at + 1).toLocaleString('en')}: 2 of`,
+    );
+  });
+
   it('keeps tenths of a millimetre far from zero', async () => {
     const far = points.map(([x, y, z]) => [x + 651_234.5, y + 5_412_345.25, z + 412]);
     const flat = far.flat();
@@ -126,13 +152,20 @@ describe('a PLY file', () => {
   });
 
   it.each([
-    ['ply\nformat ascii 1.0\nelement vertex 3\n', /head of a\.ply has no end/],
+    ['ply\nformat ascii 1.0\nelement vertex 3\n', /head of a\.ply has no end: no line up to line 3 is "end_header"/],
+    [
+      'ply\nelement vertex 3\nend_header\n',
+      /Line 2 in the head of a\.ply \("element vertex 3"\) should name the format/,
+    ],
     ['ply\nformat ebcdic 1.0\nend_header\n', /Line 2 in the head of a\.ply \("format ebcdic 1\.0"\) names a format/],
     ['ply\nformat ascii 1.0\nelement vertex lots\nend_header\n', /Line 3 .* gives no count/],
     ['ply\nformat ascii 1.0\nelement vertex 3\nproperty quad x\nend_header\n', /Line 4 .* names a type/],
     ['ply\nformat ascii 1.0\nproperty float x\nend_header\n', /Line 3 .* before any element/],
     ['ply\nformat ascii 1.0\nelement face 0\nend_header\n', /no element "vertex"/],
-    ['ply\nformat ascii 1.0\nelement vertex 1\nproperty float x\nproperty float y\nend_header\n1 2\n', /have no z/],
+    [
+      'ply\nformat ascii 1.0\nelement vertex 1\nproperty float x\nproperty float y\nend_header\n1 2\n',
+      /The element "vertex" of a\.ply has no z/,
+    ],
     ['PLY?', /does not begin with the line "ply"/],
   ])('says what is wrong with %j', async (text, expected) => {
     expect(await messageOf(fileOf('a.ply', text))).toMatch(expected);
@@ -152,7 +185,7 @@ describe('a PLY file', () => {
       { name: 'face', properties: [{ name: 'vertex_index', type: 'int', list: 'uchar' }], items: [[[0, 1, 4000]]] },
     ];
     expect(await messageOf(fileOf('a.ply', plyFile('binary_big_endian', mesh)))).toMatch(
-      /names corner 4001.*only 1,500/,
+      /triangle 1 of its faces names corner 4,001.*only 1,500/,
     );
   });
 });

@@ -95,7 +95,7 @@ describe('a text of points', () => {
   });
 
   it.each([
-    ['hello\nthere\n', /No line at the start of a\.txt holds three numbers/],
+    ['hello\nthere\n', /No line of a\.txt up to line 2 holds three numbers/],
     [new Uint8Array([1, 0, 0, 5, 0, 9, 77, 0]), /no text with a point per line, but a binary file/],
     [new Uint8Array([0xff, 0xfe, 49, 0]), /saved as UTF-16/],
     ['1 2 3\n4 5 6\n', /holds only 2 usable points; an alcove takes at least 1,000/],
