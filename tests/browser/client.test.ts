@@ -4,8 +4,8 @@ import { goTo, kept, openApp, touch } from './app';
 import { coloursOf } from './colours';
 import { watch } from './watch';
 
-test.use({ viewport: { width: 900, height: 700 } });
-// Drawn in software, each of these pictures takes seconds.
+test.use({ viewport: { width: 420, height: 640 } });
+// Drawn in software, each of these pictures takes seconds, and longer the larger it is.
 test.slow();
 
 const stage = (page: Page) => page.getByTestId('finished').locator('canvas');

@@ -27,7 +27,8 @@ export default defineConfig({
     serviceWorkers: 'block',
     viewport: { width: 1440, height: 900 },
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
+    // A trace films every step, which costs as much as some tests; `--trace on` makes one of a test in question.
+    trace: process.env.CI ? 'off' : 'retain-on-failure',
   },
   webServer: {
     command: `npx vite preview --host 127.0.0.1 --port ${port} --strictPort`,
