@@ -16,6 +16,8 @@ const session = await openSession({
 });
 // Back to a page that the browser had put to sleep: its job may be edited elsewhere by now.
 window.addEventListener('pageshow', ({ persisted }) => persisted && window.location.reload());
+// The browser asks whether to leave: only where neither storage nor the note beside it took what was typed.
+window.addEventListener('beforeunload', (event) => session.wouldLose() && event.preventDefault());
 createRoot(root).render(
   <StrictMode>
     <App session={session} />

@@ -1,3 +1,4 @@
+import { askToPersist } from './ask-to-persist';
 import { type Draft, draftOf } from './draft';
 import type { DraftStore, Steps } from './draft-store';
 import { JobKeeper } from './job-keeper';
@@ -16,6 +17,8 @@ export interface InHandReport {
   cleared(): void;
   /** the list of jobs is not as it was */
   listed(): void;
+  /** names of the jobs that were put down before their last changes could be written */
+  unkept(names: string[]): void;
 }
 
 export interface InHandParts {
@@ -93,11 +96,14 @@ export class InHand {
     const leaving = this.leave();
     const left = this.unwritten.get(kept.id);
     this.unwritten.delete(kept.id);
-    const draft = left?.unwritten ?? kept;
-    this.untouched = record.untouched ?? false;
+    const pending = left?.pending ?? null;
+    const draft = pending?.draft ?? kept;
+    // What was typed before it could be written is no untouched demo any more, whatever storage has of it.
+    this.untouched = (pending ?? record).untouched ?? false;
     this.keeper = left ?? this.keeperAt(record.revision);
     const steps = this.steps.get(draft.id);
-    this.parts.store.getState().take(draft, steps?.revision === record.revision ? steps : undefined);
+    this.parts.store.getState().take(draft, steps?.revision === this.keeper.revision ? steps : undefined);
+    this.tellUnkept();
     await leaving;
     await this.enter(draft);
   }
@@ -111,6 +117,28 @@ export class InHand {
 
   async flush(): Promise<void> {
     await Promise.all([this.keeper, ...this.unwritten.values()].map((keeper) => keeper.flush()));
+  }
+
+  /**
+   * What is not written yet of a job: on this page, or noted by one that was killed.
+   * @param record the job as storage has it
+   */
+  pending(id: string, record: KeptJob | undefined): KeptJob | null {
+    const keeper = id === this.id ? this.keeper : this.unwritten.get(id);
+    if (keeper) return keeper.pending;
+    const noted = this.parts.journal.read(id);
+    if (!noted || !keptDraft(noted.draft) || standing(noted, record) !== 'newer') return null;
+    return { ...noted, revision: record?.revision ?? 0 };
+  }
+
+  /** Ids of jobs that storage may lack or have as they were before. */
+  pendingIds(): string[] {
+    return [...new Set([this.id, ...this.unwritten.keys(), ...this.parts.journal.ids()])];
+  }
+
+  /** True where something that was typed would be lost with the page. */
+  get atRisk(): boolean {
+    return [this.keeper, ...this.unwritten.values()].some((keeper) => keeper.atRisk);
   }
 
   /** Writes what was typed into other jobs on pages that were killed before it was written. */
@@ -136,6 +164,7 @@ export class InHand {
   forget(id: string): void {
     this.unwritten.get(id)?.drop();
     this.unwritten.delete(id);
+    this.tellUnkept();
     this.parts.journal.clear(id);
     this.steps.delete(id);
     this.parts.report.listed();
@@ -166,18 +195,29 @@ export class InHand {
     const { draft, locked, leave } = store.getState();
     leave();
     const { pastStates: past, futureStates: future } = store.temporal.getState();
+    // Until it is written it can be had from here.
+    if (!locked && !keeper.settled) this.unwritten.set(draft.id, keeper);
     await keeper.flush();
-    if (locked) return;
-    if (!keeper.settled) {
-      this.unwritten.set(draft.id, keeper);
-      return;
-    }
+    // It may have been taken up again meanwhile.
+    if (locked || this.keeper === keeper) return;
+    if (untouched) keeper.drop();
     this.steps.delete(draft.id);
     this.steps.set(draft.id, { past, future, revision: keeper.revision });
     const [oldest] = this.steps.keys();
     if (this.steps.size > remembered && oldest !== undefined) this.steps.delete(oldest);
+    if (keeper.settled) this.unwritten.delete(draft.id);
+    this.tellUnkept();
+    this.tellKept();
     if (untouched) await keep.removeForGood(draft.id).catch(() => undefined);
     report.listed();
+  }
+
+  private tellKept(): void {
+    if (this.unwritten.size === 0 && this.keeper.pending === null) this.parts.report.keeping('kept');
+  }
+
+  private tellUnkept(): void {
+    this.parts.report.unkept([...this.unwritten.values()].flatMap(({ pending }) => pending?.draft.job.name ?? []));
   }
 
   private async becomeEditor(): Promise<void> {
@@ -231,9 +271,12 @@ export class InHand {
     let asksToPersist = true;
     const told = {
       kept: (job: string) => {
-        if (keeper !== this.keeper) this.unwritten.delete(job);
+        if (keeper !== this.keeper) {
+          this.unwritten.delete(job);
+          this.tellUnkept();
+        }
         tabs.tellWritten(job);
-        if (this.unwritten.size === 0 && (keeper === this.keeper || this.keeper.settled)) report.keeping('kept');
+        if (keeper === this.keeper || this.keeper.settled) this.tellKept();
         report.listed();
         if (asksToPersist && !this.untouched) {
           asksToPersist = false;
@@ -262,10 +305,4 @@ export class InHand {
     );
     await this.takeNew(apart, false);
   }
-}
-
-/** Asks the browser not to clear what is kept when it runs out of room. Some browsers ask the person. */
-function askToPersist(): void {
-  if (typeof navigator === 'undefined') return;
-  navigator.storage?.persist?.().catch(() => undefined);
 }

@@ -1,6 +1,6 @@
 import type { Draft } from './draft';
 import { type Journal, noJournal } from './journal';
-import { type Keep, StorageFault, type StorageTrouble } from './keep';
+import { type Keep, type KeptJob, StorageFault, type StorageTrouble } from './keep';
 
 export interface KeeperReport {
   /** everything asked for is kept */
@@ -10,6 +10,12 @@ export interface KeeperReport {
   overtaken(draft: Draft): void;
   /** the job was not kept any more, and is now kept anew */
   cleared(job: string): void;
+}
+
+interface Waiting {
+  draft: Draft;
+  changedAt: number;
+  untouched: boolean;
 }
 
 /** What could not be written is tried again after so long, then after twice as long and so on, ms. */
@@ -22,7 +28,12 @@ const longestWait = 30_000;
  * draft changes.
  */
 export class JobKeeper {
-  private waiting: { draft: Draft; changedAt: number; untouched: boolean } | null = null;
+  private waiting: Waiting | null = null;
+  /** what is being written */
+  private underWay: Waiting | null = null;
+  /** the journal has what waits */
+  private noted = false;
+  private dropped = false;
   private running: Promise<void> | null = null;
   /** between the start and the end of a write */
   private writing = false;
@@ -53,13 +64,23 @@ export class JobKeeper {
     return this.waiting === null && this.running === null;
   }
 
-  /** The draft that waits to be written. */
-  get unwritten(): Draft | null {
-    return this.waiting?.draft ?? null;
+  /** What waits to be written or is being written, with the revision that it follows on. */
+  get pending(): (KeptJob & { draft: Draft }) | null {
+    const job = this.waiting ?? this.underWay;
+    if (job === null) return null;
+    const { draft, changedAt, untouched } = job;
+    return { id: draft.id, draft, changedAt, revision: this.revision, ...(untouched && { untouched }) };
+  }
+
+  /** True where nothing but this page has what was typed last. */
+  get atRisk(): boolean {
+    const { pending } = this;
+    return pending !== null && !pending.untouched && !this.noted;
   }
 
   /** Writes no more. */
   drop(): void {
+    this.dropped = true;
     this.waiting = null;
     clearTimeout(this.retry);
   }
@@ -67,7 +88,8 @@ export class JobKeeper {
   private note(): void {
     if (this.waiting === null || this.waiting.untouched) return;
     const { draft, changedAt } = this.waiting;
-    this.journal.note({ id: draft.id, draft, changedAt, revision: this.revision + (this.writing ? 1 : 0) });
+    const revision = this.revision + (this.writing ? 1 : 0);
+    this.noted = this.journal.note({ id: draft.id, draft, changedAt, revision });
   }
 
   private start(): void {
@@ -85,6 +107,7 @@ export class JobKeeper {
     while (this.waiting) {
       const job = this.waiting;
       this.waiting = null;
+      this.underWay = job;
       const { draft, changedAt, untouched } = job;
       try {
         const record = { id: draft.id, draft, changedAt, revision: this.revision, ...(untouched && { untouched }) };
@@ -106,16 +129,20 @@ export class JobKeeper {
         this.revision = revision;
         this.wait = firstWait;
         if (this.waiting !== null) continue;
+        this.underWay = null;
         this.journal.clear(draft.id);
         this.report.kept(draft.id);
       } catch (error) {
         this.writing = false;
+        if (this.dropped) return false;
         this.waiting ??= job;
         this.note();
         this.retry = setTimeout(() => this.start(), this.wait);
         this.wait = Math.min(2 * this.wait, longestWait);
         this.report.failed(StorageFault.of(error).trouble);
         return false;
+      } finally {
+        this.underWay = null;
       }
     }
     return true;

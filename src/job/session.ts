@@ -31,6 +31,8 @@ export interface SessionState {
   trouble: StorageTrouble | null;
   /** a job was not in the storage any more and was kept anew, and nobody has said yet that he has seen this */
   cleared: boolean;
+  /** names of jobs besides the one in hand whose last changes are not kept yet */
+  unkept: string[];
   /** another page edits this job; it is shown here as it is there */
   elsewhere: boolean;
   /** goes up when the list of jobs may have changed */
@@ -72,6 +74,7 @@ export async function openSession({
     keeping: trouble === null ? 'kept' : 'not-kept',
     trouble,
     cleared: false,
+    unkept: [],
     elsewhere: false,
     listed: 0,
     notice: null,
@@ -128,11 +131,14 @@ export async function openSession({
       elsewhere: (elsewhere) => setState({ elsewhere }),
       tell: (notice) => setState({ notice }),
       cleared: () => setState({ cleared: true }),
+      unkept: (unkept) => setState({ unkept }),
       listed: () => setState(({ listed }) => ({ listed: listed + 1 })),
     },
   });
+  let changedHere = false;
   draftStore.subscribe((now, before) => {
     const changed = now.draft !== before.draft;
+    if (changed && now.draft.id === before.draft.id && !now.locked) changedHere = true;
     if (changed && now.draft.id === before.draft.id && state.getState().notice !== null) setState({ notice: null });
     if (changed || now.typing !== before.typing) follow();
   });
@@ -173,6 +179,8 @@ export async function openSession({
       if (parsed.ok) void take(parsed.job, name, false);
       else setState({ badFile: { name, faults: parsed.faults } });
     },
+    /** True where something that was typed would be lost if the page were closed now. */
+    wouldLose: () => (trouble === null ? inHand.atRisk : changedHere),
     /** Gets the job from the page that edits it. */
     editHere: () => inHand.takeOver(),
     dismissBadFile: () => setState({ badFile: null }),

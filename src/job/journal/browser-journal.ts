@@ -11,17 +11,18 @@ const noted = z.object({ id: z.string(), draft: z.unknown(), changedAt: z.number
  */
 export function browserJournal(): Journal {
   return {
-    note: (job) => {
+    note: (job) =>
       attempt(() => {
         const { id, draft, changedAt, revision } = job;
         try {
           localStorage.setItem(prefix + id, JSON.stringify({ id, draft, changedAt, revision }));
+          return true;
         } catch {
           // No room: an older note would stand for the job as it is no longer.
           localStorage.removeItem(prefix + id);
+          return false;
         }
-      });
-    },
+      }) ?? false,
     read: (id) =>
       attempt((): KeptJob | null => {
         const text = localStorage.getItem(prefix + id);

@@ -5,8 +5,11 @@ import type { KeptJob } from '../keep';
  * that is killed while a write waits loses no keystroke.
  */
 export interface Journal {
-  /** Notes a job in place of what was noted of it before. `revision`: the last one that the page has written. */
-  note(job: KeptJob): void;
+  /**
+   * Notes a job in place of what was noted of it before. `revision`: the last one that the page has written.
+   * @returns false where it could not be noted
+   */
+  note(job: KeptJob): boolean;
   read(id: string): KeptJob | null;
   ids(): string[];
   /** The database has it. */
@@ -14,7 +17,7 @@ export interface Journal {
 }
 
 export const noJournal: Journal = {
-  note: () => undefined,
+  note: () => false,
   read: () => null,
   ids: () => [],
   clear: () => undefined,

@@ -64,18 +64,36 @@ export function shelfOf({ keep, tabs, inHand, draft: store, first, newId, setSta
       await inHand.flush();
       return (await work()) ?? { ok: true };
     } catch (error) {
-      return { ok: false, fault: troubleWords[StorageFault.of(error).trouble] };
+      return { ok: false, fault: `${troubleWords[StorageFault.of(error).trouble]} The jobs are as they were.` };
     }
+  };
+  /** A job with what is not written of it yet. */
+  const upToDate = (id: string, kept: KeptJob | undefined): KeptJob | undefined => {
+    const pending = inHand.pending(id, kept);
+    if (!pending) return kept;
+    return { ...pending, ...(kept?.deletedAt !== undefined && { deletedAt: kept.deletedAt }) };
+  };
+  const jobNow = async (id: string) => upToDate(id, await keep.job(id));
+  const allNow = async (): Promise<KeptJob[]> => {
+    const kept = new Map((await keep.jobs()).map((record) => [record.id, record]));
+    const ids = new Set([...kept.keys(), ...inHand.pendingIds()]);
+    return [...ids].flatMap((id) => upToDate(id, kept.get(id)) ?? []);
   };
   const gone: Done = { ok: false, fault: 'This job is not kept here any more.' };
   const unknown: Done = {
     ok: false,
     fault: 'This job was kept by another version and cannot be shown here. It stays stored as it is.',
   };
+  const unkept: Done = {
+    ok: false,
+    fault:
+      'The last changes of this job are not kept yet: the browser’s storage does not take them. ' +
+      'Open it and save it as a job file, or make room on the device, and try again.',
+  };
   const busy: Done = { ok: false, fault: 'This job is being edited in another tab. Close it there first.' };
   const open = async (id: string): Promise<Done> => {
     if (id === inHand.id) return { ok: true };
-    const record = await keep.job(id);
+    const record = await jobNow(id);
     if (!record || record.deletedAt !== undefined) return gone;
     const draft = keptDraft(record.draft);
     if (!draft) return unknown;
@@ -86,7 +104,7 @@ export function shelfOf({ keep, tabs, inHand, draft: store, first, newId, setSta
   /** Another job comes into hand: the last changed one, or the one of a first visit. */
   const openAnother = async () => {
     const { id: leaving } = inHand;
-    const others = (await keep.jobs())
+    const others = (await allNow())
       .filter(({ id, deletedAt }) => id !== leaving && deletedAt === undefined)
       .sort((a, b) => b.changedAt - a.changedAt);
     for (const { id } of others) if (!(await tabs.heldElsewhere(id)) && (await open(id)).ok) return;
@@ -95,7 +113,7 @@ export function shelfOf({ keep, tabs, inHand, draft: store, first, newId, setSta
   const photosOf = (ids: readonly string[]) => Promise.all(ids.map((id) => keep.photos(id)));
 
   return {
-    list: async () => (await keep.jobs()).map(summaryOf),
+    list: async () => (await allNow()).map(summaryOf),
     open: (id) => attempt(() => open(id)),
     rename: (id, name) =>
       attempt(async () => {
@@ -107,6 +125,7 @@ export function shelfOf({ keep, tabs, inHand, draft: store, first, newId, setSta
         }
         if (await tabs.heldElsewhere(id)) return busy;
         const record = await keep.job(id);
+        if (inHand.pending(id, record)) return unkept;
         if (!record) return gone;
         const draft = keptDraft(record.draft);
         if (!draft) return unknown;
@@ -118,7 +137,7 @@ export function shelfOf({ keep, tabs, inHand, draft: store, first, newId, setSta
       }),
     copy: (id) =>
       attempt(async () => {
-        const [record, photos] = await Promise.all([keep.job(id), keep.photos(id)]);
+        const [record, photos] = await Promise.all([jobNow(id), keep.photos(id)]);
         if (!record) return gone;
         const draft = keptDraft(record.draft);
         if (!draft) return unknown;
@@ -140,9 +159,18 @@ export function shelfOf({ keep, tabs, inHand, draft: store, first, newId, setSta
     remove: (id) =>
       attempt(async () => {
         if (await tabs.heldElsewhere(id)) return busy;
-        if (!(await keep.job(id))) return gone;
-        if (id === inHand.id) await openAnother();
-        await keep.markDeleted(id, Date.now());
+        const kept = await keep.job(id);
+        const pending = inHand.pending(id, kept);
+        if (pending && !pending.untouched) return unkept;
+        if (!kept && !pending) return gone;
+        const wasInHand = id === inHand.id;
+        if (wasInHand) await openAnother();
+        try {
+          await keep.markDeleted(id, Date.now());
+        } catch (error) {
+          if (wasInHand) await open(id);
+          throw error;
+        }
         return;
       }),
     bringBack: (id) =>
@@ -169,7 +197,7 @@ export function shelfOf({ keep, tabs, inHand, draft: store, first, newId, setSta
     },
     read: async (ids) => {
       await inHand.flush();
-      const [records, photos] = await Promise.all([Promise.all(ids.map((id) => keep.job(id))), photosOf(ids)]);
+      const [records, photos] = await Promise.all([Promise.all(ids.map(jobNow)), photosOf(ids)]);
       return records.flatMap((record, i) => shelved(record, photos[i] ?? []));
     },
     bringIn: (jobs) =>

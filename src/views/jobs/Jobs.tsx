@@ -65,7 +65,13 @@ export function Jobs() {
     }
   };
 
-  if (failed) return <Callout weight="bad">The browser’s storage did not answer. Load the page again.</Callout>;
+  if (failed)
+    return (
+      <Callout weight="bad">
+        The jobs cannot be listed: the browser’s storage did not answer. Save the job in hand as a job file, then load
+        the page again.
+      </Callout>
+    );
   if (jobs === null) return <p>Looking for the jobs…</p>;
   const there = jobs.filter(({ deletedAt }) => deletedAt === null);
   const shown = found(there, words);

@@ -17,6 +17,7 @@ export function KeepNotice() {
   const { dismissCleared } = useSession();
   const trouble = useSessionState((state) => state.trouble);
   const cleared = useSessionState((state) => state.cleared);
+  const unkept = useSessionState((state) => state.unkept);
   if (trouble === null && cleared)
     return (
       <Callout weight="warn">
@@ -36,6 +37,13 @@ export function KeepNotice() {
   return (
     <Callout weight="warn">
       <p>{words[trouble]} Save the job as a file before you close the page.</p>
+      {unkept.length > 0 && (
+        <p>
+          Not kept either, since you put {unkept.length === 1 ? 'it' : 'them'} down: the last changes of{' '}
+          {unkept.join(', ')}. {unkept.length === 1 ? 'It stands' : 'They stand'} under All jobs; open{' '}
+          {unkept.length === 1 ? 'it' : 'one'} there, or save all jobs in one file.
+        </p>
+      )}
     </Callout>
   );
 }

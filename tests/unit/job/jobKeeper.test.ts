@@ -46,7 +46,7 @@ it('has each draft noted before the write begins, and struck off when it is writ
   const notes = new Map<string, KeptJob>();
   const journal = {
     ...noJournal,
-    note: (job: KeptJob) => void notes.set(job.id, job),
+    note: (job: KeptJob) => notes.set(job.id, job) === notes,
     clear: (id: string) => void notes.delete(id),
   };
   const keeper = new JobKeeper(keep, 0, silent, journal);
@@ -61,7 +61,7 @@ it('has each draft noted before the write begins, and struck off when it is writ
 
 it('keeps the note of what could not be written', async () => {
   const notes: KeptJob[] = [];
-  const journal = { ...noJournal, note: (job: KeptJob) => void notes.push(job), clear: () => void notes.splice(0) };
+  const journal = { ...noJournal, note: (job: KeptJob) => notes.push(job) > 0, clear: () => void notes.splice(0) };
   const keeper = new JobKeeper({ ...memoryKeep(), put: () => Promise.reject(new Error('no')) }, 4, silent, journal);
   keeper.request(named('first'));
   await keeper.flush();

@@ -7,7 +7,7 @@ import { testJob } from './testJob';
 const journalOf = (...jobs: KeptJob[]): Journal => {
   const notes = new Map(jobs.map((job) => [job.id, job]));
   return {
-    note: (job) => void notes.set(job.id, job),
+    note: (job) => notes.set(job.id, job) === notes,
     read: (id) => notes.get(id) ?? null,
     ids: () => [...notes.keys()],
     clear: (id) => void notes.delete(id),
