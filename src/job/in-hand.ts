@@ -1,34 +1,11 @@
 import { askToPersist } from './ask-to-persist';
 import { type Draft, draftOf } from './draft';
-import type { DraftStore, Steps } from './draft-store';
+import type { Steps } from './draft-store';
+import type { InHandParts } from './in-hand-parts';
 import { JobKeeper } from './job-keeper';
-import { type Journal, standing } from './journal';
-import { type Keep, type KeptJob, StorageFault, type StorageTrouble } from './keep';
+import { standing } from './journal';
+import { type KeptJob, StorageFault } from './keep';
 import { keptDraft } from './kept-draft';
-import type { Tabs } from './tabs';
-
-export interface InHandReport {
-  keeping(now: 'kept' | 'writing'): void;
-  trouble(trouble: StorageTrouble): void;
-  /** whether another page edits the job in hand */
-  elsewhere(elsewhere: boolean): void;
-  tell(notice: string): void;
-  /** a job was not in the storage any more, and has been kept anew */
-  cleared(): void;
-  /** the list of jobs is not as it was */
-  listed(): void;
-  /** names of the jobs that were put down before their last changes could be written */
-  unkept(names: string[]): void;
-}
-
-export interface InHandParts {
-  keep: Keep;
-  tabs: Tabs;
-  journal: Journal;
-  store: DraftStore;
-  newId: () => string;
-  report: InHandReport;
-}
 
 /** Steps of undo are remembered for so many jobs of a visit. */
 const remembered = 8;
@@ -276,6 +253,8 @@ export class InHand {
           this.tellUnkept();
         }
         tabs.tellWritten(job);
+        // Storage writes again: what else waits need not wait longer.
+        for (const other of [this.keeper, ...this.unwritten.values()]) if (other !== keeper) void other.flush();
         if (keeper === this.keeper || this.keeper.settled) this.tellKept();
         report.listed();
         if (asksToPersist && !this.untouched) {

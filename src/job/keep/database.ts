@@ -79,6 +79,8 @@ function keepIn(connect: () => Promise<Database>, tab: TabMemory): Keep {
     jobs: async () => (await (await connect()).getAll('jobs')).map((record) => upToDate(record)!),
     put: async (record) => {
       const { store, done } = (await connect()).transaction('jobs', 'readwrite');
+      // What fails is told by the request itself, first.
+      done.catch(() => undefined);
       const before = upToDate(await store.get(record.id));
       const seen = before ? before.revision === record.revision : record.revision === 0;
       const revision = record.revision + 1;
@@ -100,6 +102,8 @@ function keepIn(connect: () => Promise<Database>, tab: TabMemory): Keep {
     },
     markDeleted: async (id, deletedAt) => {
       const { store, done } = (await connect()).transaction('jobs', 'readwrite');
+      // What fails is told by the request itself, first.
+      done.catch(() => undefined);
       const record = upToDate(await store.get(id));
       if (record) {
         const { deletedAt: _, ...rest } = record;
