@@ -22,11 +22,16 @@ type Broken = Window & { broken?: 'database' | 'all' };
 async function breakable(page: Page): Promise<void> {
   await page.addInitScript(() => {
     const here = window as Broken;
+    const aborted = new WeakSet<IDBTransaction>();
     for (const name of ['put', 'add', 'delete'] as const) {
       const real = IDBObjectStore.prototype[name] as (...given: unknown[]) => IDBRequest;
       IDBObjectStore.prototype[name] = function (this: IDBObjectStore, ...given: unknown[]) {
         const request = real.apply(this, given);
-        if (here.broken) this.transaction.abort();
+        // Not at once: a page learns of it when it has asked for all that it wants.
+        if (here.broken && !aborted.has(this.transaction)) {
+          aborted.add(this.transaction);
+          queueMicrotask(() => this.transaction.abort());
+        }
         return request;
       } as never;
     }
