@@ -25,7 +25,8 @@ function installable() {
     registerType: 'prompt',
     workbox: {
       globPatterns: ['**/*'],
-      globIgnores: ['**/*.map'],
+      globIgnores: ['**/*.map', 'old-pages.js'],
+      importScripts: ['old-pages.js'],
       maximumFileSizeToCacheInBytes: 16 * 1024 * 1024,
       clientsClaim: true,
       cleanupOutdatedCaches: true,

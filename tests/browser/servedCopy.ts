@@ -1,4 +1,4 @@
-import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
@@ -55,6 +55,24 @@ export async function servedCopy() {
       );
       if (next === text) throw new Error('the service worker does not list index.html');
       await writeFile(worker, next);
+    },
+    /** Publishes a build in which every script and style has another name, as if all had changed; the old ones go. */
+    publishAllNew: async (mark: string) => {
+      const assets = join(folder, 'assets');
+      const names = (await readdir(assets)).filter((name) => /\.(js|css|wasm|ttf)$/.test(name));
+      const files = [...names.map((name) => join(assets, name)), join(folder, 'index.html'), join(folder, 'sw.js')];
+      for (const file of files.filter((each) => /\.(js|css|html)$/.test(each))) {
+        let text = await readFile(file, 'utf8');
+        for (const name of names) text = text.replaceAll(name, `${mark}-${name}`);
+        await writeFile(file, text.replace('<div id="root">', `<div id="root" data-build="${mark}">`));
+      }
+      const worker = join(folder, 'sw.js');
+      const text = await readFile(worker, 'utf8');
+      await writeFile(
+        worker,
+        text.replace(/(url:"index\.html",revision:")[^"]*|(revision:")[^"]*(",url:"index\.html")/, `$1$2${mark}$3`),
+      );
+      for (const name of names) await rename(join(assets, name), join(assets, `${mark}-${name}`));
     },
     switchOff: close,
     remove: async () => {

@@ -17,7 +17,7 @@ export function useMaking(): {
       await work();
     } catch (error) {
       tell(
-        `The ${what} could not be made (${error instanceof Error ? error.message : String(error)}). The job is as it was; try again, with a connection if this is the first time.`,
+        `The ${what} could not be made (${error instanceof Error ? error.message : String(error)}). The job is as it was; try again, with a connection if this is the first time. Where a newer version has come meanwhile, load the page again.`,
       );
     } finally {
       setMaking(null);
