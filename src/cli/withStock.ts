@@ -9,5 +9,5 @@ export async function withStock(result: Result, job: Job): Promise<Result> {
     job,
     highsSolver(() => loadHighs()),
   );
-  return plan === null ? result : withStockPlan(result, job, plan);
+  return withStockPlan(result, job, plan);
 }

@@ -1,6 +1,6 @@
 import type { Job } from '../job-file';
 import type { FittedForMaterials } from './fittedForMaterials';
-import type { MaterialLine } from './materialLine';
+import type { MaterialInput, MaterialLine } from './materialLine';
 import { packsFor } from './packs';
 
 /** Sheets by size, trim and angle strip by the length, brackets and screws by the box. */
@@ -53,15 +53,18 @@ function lengthLine(
       quantity,
       unit: 'mm',
       rule: `pieces with their allowance and a saw cut each, longest first into the first length that holds them${stock === 'trim' ? '; the stock plan may do with less' : ''}`,
-      inputs: [
-        { label: 'pieces', value: pieces.length, unit: 'pieces' },
-        { label: 'allowance on each', value: trim.allowance, unit: 'mm' },
-        { label: 'saw cut', value: cutting.kerf, unit: 'mm' },
-      ],
+      inputs: sawnInputs(pieces.length, { trim, cutting }),
       packs: { size: length, count, leftOver: Math.max(0, count * length - quantity) },
     },
   ];
 }
+
+/** What the length of pieces to be sawn is counted from. */
+export const sawnInputs = (pieces: number, { trim, cutting }: Pick<Job, 'trim' | 'cutting'>): MaterialInput[] => [
+  { label: 'pieces', value: pieces, unit: 'pieces' },
+  { label: 'allowance on each', value: trim.allowance, unit: 'mm' },
+  { label: 'saw cut', value: cutting.kerf, unit: 'mm' },
+];
 
 /**
  * How many bars hold the cuts, first-fit decreasing; a cut longer than a bar takes as many as reach along it.

@@ -65,6 +65,12 @@ function open(name: string, closed: () => void): Promise<Database> {
 
 function keepIn(connect: () => Promise<Database>, tab: TabMemory): Keep {
   const job = async (id: string): Promise<KeptJob | undefined> => upToDate(await (await connect()).get('jobs', id));
+  const changingJobs = async () => {
+    const { store, done } = (await connect()).transaction('jobs', 'readwrite');
+    // What fails is told by the request itself, first.
+    done.catch(() => undefined);
+    return { store, done };
+  };
   return {
     current: async () => {
       const db = await connect();
@@ -78,9 +84,7 @@ function keepIn(connect: () => Promise<Database>, tab: TabMemory): Keep {
     job,
     jobs: async () => (await (await connect()).getAll('jobs')).map((record) => upToDate(record)!),
     put: async (record) => {
-      const { store, done } = (await connect()).transaction('jobs', 'readwrite');
-      // What fails is told by the request itself, first.
-      done.catch(() => undefined);
+      const { store, done } = await changingJobs();
       const before = upToDate(await store.get(record.id));
       const seen = before ? before.revision === record.revision : record.revision === 0;
       const revision = record.revision + 1;
@@ -101,9 +105,7 @@ function keepIn(connect: () => Promise<Database>, tab: TabMemory): Keep {
       ]);
     },
     markDeleted: async (id, deletedAt) => {
-      const { store, done } = (await connect()).transaction('jobs', 'readwrite');
-      // What fails is told by the request itself, first.
-      done.catch(() => undefined);
+      const { store, done } = await changingJobs();
       const record = upToDate(await store.get(id));
       if (record) {
         const { deletedAt: _, ...rest } = record;

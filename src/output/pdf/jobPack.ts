@@ -30,8 +30,8 @@ export interface JobPackOptions {
 }
 
 /**
- * The whole job on paper: cover, walls, survey record, a cut card per panel, holes, the other pieces, sheets, stock lengths, materials,
- * adhesive, how the sheets sit, order of work, joints, cautions, sign-off, then every panel at 1:1.
+ * The whole job on paper: cover, walls, survey record, a cut card per panel, holes, the other pieces, sheets, stock
+ * lengths, materials, adhesive, how the sheets sit, order of work, joints, cautions, sign-off, then every panel at 1:1.
  */
 export async function jobPack(
   job: Job,

@@ -26,6 +26,7 @@ export interface PlyHeader {
 }
 
 const longestHeader = 65_536;
+const lineEnd = /\r\n|\n|\r/;
 const encodings = { ascii: 'ascii', binary_little_endian: 'little', binary_big_endian: 'big' } as const;
 
 /**
@@ -36,17 +37,13 @@ export function plyHeader(name: string, start: Uint8Array): PlyHeader {
   const text = new TextDecoder('latin1').decode(start.subarray(0, longestHeader));
   const end = /(?:^|[\r\n])end_header[ \t]*(\r\n|\n|\r)/.exec(text);
   if (!end) {
+    const last = text.trimEnd().split(lineEnd).length.toLocaleString('en');
     throw new ScanFault(
-      `The head of ${name} has no end: no line up to line ${text
-        .trimEnd()
-        .split(/\r\n|\n|\r/)
-        .length.toLocaleString(
-          'en',
-        )} is "end_header". The file is cut off or is no PLY file: copy it again from the scanner.`,
+      `The head of ${name} has no end: no line up to line ${last} is "end_header". The file is cut off or is no PLY file: copy it again from the scanner.`,
     );
   }
   const length = end.index + end[0].length;
-  const lines = text.slice(0, length).split(/\r\n|\n|\r/);
+  const lines = text.slice(0, length).split(lineEnd);
   const fault = (line: number, why: string) =>
     new ScanFault(
       `Line ${line + 1} in the head of ${name} ("${lines[line]!.slice(0, 60)}") ${why}. Save the scan again.`,

@@ -54,7 +54,7 @@ export function useStockPlan(result: Result, job: Job): Planning {
 /** The result with its stock lengths planned and its trim counted by the plan; as it is where that fails. */
 export const withLengthsPlanned = (result: Result, job: Job): Promise<Result> =>
   planFor(result, job).then(
-    (plan) => (plan === null ? result : withStockPlan(result, job, plan)),
+    (plan) => withStockPlan(result, job, plan),
     () => result,
   );
 

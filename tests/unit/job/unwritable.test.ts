@@ -38,16 +38,20 @@ async function unwritable(
     session.draft.getState().write(['name'], name);
     session.draft.getState().leave();
   };
+  /** Writes a name that is kept; nothing is after it. */
+  const keptThenDown = async (name: string) => {
+    write(name);
+    await expect.poll(() => session.state.getState().keeping).toBe('kept');
+    down.now = true;
+  };
   const names = async () => (await session.shelf.list()).map(({ name }) => name).sort();
   const idOf = async (name: string) => (await session.shelf.list()).find((job) => job.name === name)?.id ?? '';
-  return { ...session, down, store, write, names, idOf };
+  return { ...session, down, store, write, keptThenDown, names, idOf };
 }
 
 it('lists what was put down unwritten, and opens it with what was typed and its steps of undo', async () => {
-  const { down, write, names, idOf, openJob, openText, shelf, draft, state } = await unwritable();
-  write('Kept before');
-  await expect.poll(() => state.getState().keeping).toBe('kept');
-  down.now = true;
+  const { write, names, idOf, openJob, openText, shelf, draft, state, keptThenDown } = await unwritable();
+  await keptThenDown('Kept before');
   write('Typed since');
   await openJob(blankJob());
   write('Never written');
@@ -66,10 +70,8 @@ it('lists what was put down unwritten, and opens it with what was typed and its 
 });
 
 it('saves all in a file as they stand, not as storage has them', async () => {
-  const { down, write, idOf, openJob, shelf, state } = await unwritable();
-  write('Kept before');
-  await expect.poll(() => state.getState().keeping).toBe('kept');
-  down.now = true;
+  const { write, idOf, openJob, shelf, keptThenDown } = await unwritable();
+  await keptThenDown('Kept before');
   write('Typed since');
   await openJob(blankJob());
   write('Never written');
@@ -78,12 +80,10 @@ it('saves all in a file as they stand, not as storage has them', async () => {
 });
 
 it('refuses to delete or rename what is not written, says why, and leaves the job in hand', async () => {
-  const { down, write, names, idOf, openJob, shelf, draft, state } = await unwritable();
+  const { write, names, idOf, openJob, shelf, draft, keptThenDown } = await unwritable();
   write('Settled');
   await openJob(testJob());
-  write('In hand');
-  await expect.poll(() => state.getState().keeping).toBe('kept');
-  down.now = true;
+  await keptThenDown('In hand');
   // All of it is kept, but its deletion cannot be.
   const refused = await shelf.remove(draft.getState().draft.id);
   expect(refused).toEqual({ ok: false, fault: expect.stringMatching(/^The browser.*The jobs are as they were\.$/) });
@@ -101,10 +101,8 @@ it('refuses to delete or rename what is not written, says why, and leaves the jo
 });
 
 it('writes all of it once storage takes it again, and no job that nobody changed', async () => {
-  const { down, store, write, openJob, shelf, state } = await unwritable();
-  write('Kept before');
-  await expect.poll(() => state.getState().keeping).toBe('kept');
-  down.now = true;
+  const { down, store, write, openJob, shelf, state, keptThenDown } = await unwritable();
+  await keptThenDown('Kept before');
   write('Typed since');
   await openJob({ ...testJob(), name: 'Only looked at' });
   await openJob(blankJob());

@@ -20,7 +20,7 @@ export function Entry() {
   const input = useRef<HTMLInputElement>(null);
   useUnaimedKeys(entry, input);
   useEffect(() => () => entry.getState().close(), [entry]);
-  useFocusHandedBack(active?.place.key ?? null);
+  useFocusHandedBack(active !== null);
   return (
     <>
       <p className="unseen" role="status">
