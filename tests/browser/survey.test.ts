@@ -309,8 +309,9 @@ test('a photo stays with its reading over a reload, and can be taken off', async
   await page.reload();
   await more();
   await expect(photo).toBeVisible();
-  await entryOf(page).getByRole('button', { name: 'Take photo 1 off' }).click();
+  await entryOf(page).getByRole('button', { name: 'Take photo 1 off' }).press('Enter');
   await expect(photo).toHaveCount(0);
+  await expect(entryOf(page).getByLabel('Add a photo')).toBeFocused();
 });
 
 test('drawing and 3D show each other what is picked', async ({ page }) => {

@@ -1,6 +1,6 @@
 import { useEffect, useId, useState } from 'react';
 import { type DraftReading, useDraft, useSession } from '../../../job';
-import { Cross } from '../../parts';
+import { Cross, RemoveButton } from '../../parts';
 import styles from './entry.module.css';
 
 /** The photos of a reading: taken, looked at, taken off again. */
@@ -28,7 +28,7 @@ export function Photos({ reading }: { reading: DraftReading }) {
     setAdding(false);
   };
   return (
-    <div className={styles.photos}>
+    <div className={styles.photos} data-rows>
       <label htmlFor={id} className={styles.addPhoto}>
         Add a photo
       </label>
@@ -38,6 +38,7 @@ export function Photos({ reading }: { reading: DraftReading }) {
         accept="image/*"
         capture="environment"
         className="unseen"
+        data-adds
         disabled={adding}
         onChange={({ target }) => {
           void add([...(target.files ?? [])]);
@@ -45,15 +46,14 @@ export function Photos({ reading }: { reading: DraftReading }) {
         }}
       />
       {names.map((name, i) => (
-        <figure key={name} className={styles.photo}>
+        <figure key={name} className={styles.photo} data-row>
           <Picture job={job} name={name} words={`Photo ${i + 1} of ${reading.id}`} />
-          <button
-            type="button"
+          <RemoveButton
             aria-label={`Take photo ${i + 1} off`}
-            onClick={() => choose((had) => had.filter((each) => each !== name))}
+            onRemove={() => choose((had) => had.filter((each) => each !== name))}
           >
             <Cross />
-          </button>
+          </RemoveButton>
         </figure>
       ))}
       <p role="status" className={styles.where}>
