@@ -56,7 +56,7 @@ test('a scan, from its file to the job, with the network off and by the keyboard
 test('a file that is no scan leaves all as it is, and says what to do', async ({ page }) => {
   await openApp(page, '#site/scan');
   await page.getByTestId('scan-file').setInputFiles({ ...ply, buffer: ply.buffer.subarray(0, 200_000) });
-  await expect(page.getByText(/bath\.ply ends too early: it announces 60,000 points/)).toBeVisible();
+  await expect(page.getByText(/bath\.ply ends too early, at byte 200,000: it announces 60,000 points/)).toBeVisible();
   await page.getByTestId('scan-file').setInputFiles({ ...ply, name: 'bath.las', buffer: Buffer.from('LASF') });
   await expect(
     page.getByText('LAS files are not read here. Save the scan as PLY, XYZ, CSV, OBJ or GLB.'),
