@@ -51,7 +51,7 @@ export function jointPages(pack: Pack, job: Job, result: Result): Leaf {
       fillerWords[joint.filler],
       formatLength(joint.length, { unit: job.display }),
       jointWidthAlong(joint, job),
-      movementUse(joint),
+      movementUse(joint, job),
       `${Math.ceil(joint.volume)} mL`,
       runs(joint.id),
     ]),

@@ -7,6 +7,7 @@ import {
   type Job,
   type Joint,
   type MaterialLine,
+  MM_PER_INCH,
   type SequenceStep,
   temperatureShown,
   temperatureText,
@@ -23,15 +24,20 @@ export function jointWidthAlong({ widths }: Pick<Joint, 'widths'>, { display }: 
 }
 
 /**
- * What movement asks of a joint's sealant, `0.6 mm: 80 %` of what its class takes; `fillet only` where it has no width
- * to take.
+ * What movement asks of a joint's sealant, `0.6 mm: 80 %` of what its class takes, in inch jobs `0.024 in: 80 %`, since
+ * no fraction is as fine; `fillet only` where it has no width to take.
  */
-export function movementUse({ moves, filler }: Pick<Joint, 'moves' | 'filler'>): string {
+export function movementUse(
+  { moves, filler }: Pick<Joint, 'moves' | 'filler'>,
+  { display }: Pick<Job, 'display'>,
+): string {
   if (filler === 'caulk') return 'dry';
   if (moves === null) return 'fillet only';
-  const [least, most] = [moves.least, moves.most].map((mm) => mm.toFixed(1));
+  const [least, most] = [moves.least, moves.most].map((mm) =>
+    display === 'mm' ? mm.toFixed(1) : (mm / MM_PER_INCH).toFixed(3),
+  );
   const range = least === most ? most : `${least} to ${most}`;
-  return `${range} mm: ${Math.round(100 * moves.used)} %${moves.used > 1 ? ', too much' : ''}`;
+  return `${range} ${display}: ${Math.round(100 * moves.used)} %${moves.used > 1 ? ', too much' : ''}`;
 }
 
 /** As a multiple of 10⁻⁶. */

@@ -50,7 +50,7 @@ export function Joints({ job, result }: { job: Job; result: Result }) {
               <td data-head="Length">{formatLength(joint.length, { unit: job.display })}</td>
               <td data-head="Width">{jointWidthAlong(joint, job)}</td>
               <td data-head="Moves" data-bad={(joint.moves?.used ?? 0) > 1 || undefined}>
-                {movementUse(joint)}
+                {movementUse(joint, job)}
               </td>
               <td data-head="Volume">{Math.ceil(joint.volume)} mL</td>
               <td data-head="Run">{runs(joint.id)}</td>

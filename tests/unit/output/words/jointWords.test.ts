@@ -61,12 +61,13 @@ it('counts cartridges in words', () => {
 describe('movement', () => {
   const moves = { least: 0.24, most: 0.31, width: 2.3, share: 0.135, used: 0.54 };
   it('tells how far and how much of the class', () => {
-    expect(movementUse({ filler: 'sealant', moves })).toBe('0.2 to 0.3 mm: 54 %');
-    expect(movementUse({ filler: 'sealant', moves: { ...moves, least: 0.31, used: 1.2 } })).toBe(
+    expect(movementUse({ filler: 'sealant', moves }, { display: 'mm' })).toBe('0.2 to 0.3 mm: 54 %');
+    expect(movementUse({ filler: 'sealant', moves: { ...moves, least: 0.31, used: 1.2 } }, { display: 'mm' })).toBe(
       '0.3 mm: 120 %, too much',
     );
-    expect(movementUse({ filler: 'sealant', moves: null })).toBe('fillet only');
-    expect(movementUse({ filler: 'caulk', moves: null })).toBe('dry');
+    expect(movementUse({ filler: 'sealant', moves: null }, { display: 'mm' })).toBe('fillet only');
+    expect(movementUse({ filler: 'caulk', moves: null }, { display: 'mm' })).toBe('dry');
+    expect(movementUse({ filler: 'sealant', moves }, { display: 'in' })).toBe('0.009 to 0.012 in: 54 %');
   });
   it('names what it is reckoned by, ranges in order', () => {
     const movement = { expansion: 75, expansionMost: 68, swelling: 0, humidity: 20, swing: 15, capability: 0.125 };
