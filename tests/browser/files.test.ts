@@ -47,6 +47,28 @@ test('a bad file lists every fault with its path and leaves the job in hand', as
   expect(await benchWords(page)).toEqual(before);
 });
 
+test('focus returns from a notice to where it was, or to the main part where that is gone', async ({ page }) => {
+  await openApp(page);
+  const name = page.getByRole('textbox', { name: 'Name of the job' });
+  const close = page.getByRole('alert').getByRole('button', { name: 'Close' });
+  await name.focus();
+  await choose(page, 'cut.json', '{"format": "nookwright-job", ');
+  await close.focus();
+  await close.press('Enter');
+  await expect(name).toBeFocused();
+
+  await goTo(page, '#site/readings');
+  await page.getByRole('button', { name: 'Add a reading' }).focus();
+  await choose(page, 'cut.json', '{"format": "nookwright-job", ');
+  await close.focus();
+  await page.evaluate(() => {
+    window.location.hash = '#bench';
+  });
+  await expect(page.getByRole('button', { name: 'Add a reading' })).toHaveCount(0);
+  await close.press('Enter');
+  await expect(page.getByRole('main')).toBeFocused();
+});
+
 test('saving tells what is not finished and keeps it', async ({ page }) => {
   await openApp(page);
   await page.getByRole('button', { name: 'Add a reading' }).click();

@@ -1,5 +1,7 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import scene from '../../scenes/nearly-true.json' with { type: 'json' };
+import { plausibleAlcove } from '../simulate';
+import { cellScan } from '../simulate/scanner';
 import { goTo, jobMenu, openApp } from './app';
 
 const { finish } = scene;
@@ -11,6 +13,10 @@ async function openFull(page: Page, hash: string): Promise<void> {
     readings: scene.readings.map((reading) =>
       reading.id === 'corner-left-1' ? { ...reading, repeats: [reading.value, reading.value] } : reading,
     ),
+    scans: ['first', 'second', 'third'].map((id) => ({
+      ...cellScan(plausibleAlcove(3), { id, size: 200 }),
+      off: true,
+    })),
     studs: [200, 400, 600].map((at, i) => ({ id: `stud-${i + 1}`, wall: 'left', at, width: 38 })),
     choices: ['Ribbed', 'Marble'].map((id) => ({ id, finish, trim: {} })),
     quote: { exclusions: ['painting', 'disposal', 'plumbing'] },
@@ -109,6 +115,14 @@ test('who removes readings, gaps and repeats by keyboard stays among them', asyn
   await expect(spans).toHaveCount(0);
   const next = order[order.findIndex((words) => /wall to wall/i.test(words)) + 1]!;
   await expect(button(record.getByRole('heading', { level: 3 }).filter({ hasText: next }), /./)).toBeFocused();
+});
+
+test('who takes scans out by keyboard goes on to the next, the one before, and the choice of a file', async ({
+  page,
+}) => {
+  await openFull(page, '#site/scan');
+  const scans = page.getByRole('region', { name: 'Scans in this job' });
+  await removeAll(() => button(scans, 'Take it out'), button(page, 'Choose a file'));
 });
 
 test('who leaves a doubted reading out by keyboard stays in the record', async ({ page }) => {

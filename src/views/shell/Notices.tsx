@@ -1,8 +1,10 @@
+import { useRef } from 'react';
 import { useSession, useSessionState } from '../../job';
 import { Callout } from '../parts';
 import { ElsewhereNotice, KeepNotice } from './KeepNotice';
 import styles from './shell.module.css';
 import { UpdateNotice } from './UpdateNotice';
+import { useFocusBack } from './useFocusBack';
 
 const faultsShown = 30;
 
@@ -10,8 +12,10 @@ const faultsShown = 30;
 export function Notices() {
   const session = useSession();
   const { badFile, failure, unsolved, notice } = useSessionState((state) => state);
+  const all = useRef<HTMLDivElement>(null);
+  useFocusBack(all);
   return (
-    <div className={styles.notices}>
+    <div ref={all} className={styles.notices}>
       <div aria-live="polite">
         <ElsewhereNotice />
         <UpdateNotice />

@@ -54,7 +54,7 @@ export function ChooseFile() {
         onDragLeave={() => setOver(false)}
         onDrop={onDrop}
       >
-        <button type="button" className={styles.main} onClick={() => input.current?.click()}>
+        <button type="button" className={styles.main} data-adds onClick={() => input.current?.click()}>
           Choose a file
         </button>
         <span>or drop one here</span>
