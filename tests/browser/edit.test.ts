@@ -69,9 +69,14 @@ test('text that is not a length stays as typed over a reload, and is not used', 
   await page.reload();
   await expect(field).toHaveValue('28 13/');
   await expect(row).toContainText('Not used yet');
+  // On the drawing stands what is typed, not the number before it.
+  const tag = page.getByRole('toolbar', { name: /^Places of the survey/ }).getByText('28 13/', { exact: true });
+  await expect(tag).toBeVisible();
+  await expect(page.getByRole('button', { name: /“28 13\/” not finished/ })).toHaveCount(1);
   await field.fill('28 13/16');
   await field.blur();
   await expect(row).not.toContainText('Not used yet');
+  await expect(tag).toHaveCount(0);
 });
 
 test('units switch what is shown and read, not what was measured', async ({ page }) => {

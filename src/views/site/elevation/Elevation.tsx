@@ -7,6 +7,7 @@ import { Bow } from './Bow';
 import styles from './elevation.module.css';
 import { frameOf } from './frame';
 import { Ground } from './Ground';
+import { lineNames, roomOf } from './lineNames';
 import { Prompt } from './Prompt';
 import { paperOf } from './paper';
 import { ReadingLine } from './ReadingLine';
@@ -52,7 +53,11 @@ export function Elevation({ picked, onPick }: ElevationProps) {
     );
   }, [survey, all, best, activeKey]);
   const marks = useMarks(shown, frame, paper);
-  const tags = useTags(marks, paper);
+  const names = useMemo(
+    () => (paper && frame && settled ? lineNames(frame, paper, settled.job).map(roomOf) : []),
+    [paper, frame, settled],
+  );
+  const tags = useTags(marks, paper, names);
 
   const roving = useRoving(
     marks.map(({ place }) => place.key),

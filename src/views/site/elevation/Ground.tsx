@@ -2,6 +2,7 @@ import type { Job, Result, Side, WallName } from '../../../core';
 import { wallTitle } from '../../findings';
 import styles from './elevation.module.css';
 import { type Frame, type Point, rimLine, wallOutline } from './frame';
+import { lineNames } from './lineNames';
 import type { Paper } from './paper';
 
 interface GroundProps {
@@ -82,22 +83,11 @@ export function Ground({ frame, paper, job, result, picked }: GroundProps) {
       <polyline className={styles.rim} data-supposed={supposed('rim: height')} points={points(rimLine(frame))} />
       <line className={styles.level} x1={level[0][0]} x2={level[1][0]} y1={level[0][1]} y2={level[0][1]} />
       <line className={styles.plumb} x1={plumbX} x2={plumbX} y1={plumbTop} y2={plumbFoot} />
-      <text className={styles.lineName} x={level[0][0] + 4} y={level[0][1] - 4}>
-        level line
-      </text>
-      <text className={styles.lineName} x={plumbX + 4} y={plumbFoot + 13}>
-        plumb line
-      </text>
-      <text className={styles.edgeName} x={level[0][0] + 4} y={panelsTop - 4}>
-        top of the panels
-      </text>
-      <text
-        className={styles.edgeName}
-        x={level[0][0] + 4}
-        y={paper.at(frame.point('left', frame.front.left(0), frame.rim('left', frame.front.left(0))))[1] + 13}
-      >
-        rim
-      </text>
+      {lineNames(frame, paper, job).map(({ text, of, at: [x, y] }) => (
+        <text key={text} className={of === 'lines' ? styles.lineName : styles.edgeName} x={x} y={y}>
+          {text}
+        </text>
+      ))}
     </g>
   );
 }

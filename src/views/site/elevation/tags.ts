@@ -25,6 +25,12 @@ interface Area {
   height: number;
 }
 
+/** Something on the drawing that tags keep off where they can, px: its middle and its size. */
+export interface KeptFree extends Area {
+  x: number;
+  y: number;
+}
+
 /** Height and least width of the area that takes a touch, px (WCAG 2.5.5). */
 export const TOUCH = 44;
 /** Height that tags keep free of each other, px: more than the 24 px of WCAG 2.5.8. */
@@ -40,19 +46,20 @@ const ROUNDS = 3;
 const BESIDE_COST = 3;
 const AWAY_COST = 30;
 
-type Spot = PlacedTag & { width: number };
+type Spot = PlacedTag & Area;
 
 /**
- * Puts each tag on its line, or beside it where others lie there, where it covers the others least; within the drawing.
+ * Puts each tag on its line, or beside it where others lie there, where it covers the others, and what is to be kept free,
+ * least; within the drawing.
  * Tags of short lines, which have the least choice, come first.
  */
-export function placeTags(loose: readonly LooseTag[], area: Area): PlacedTag[] {
+export function placeTags(loose: readonly LooseTag[], area: Area, free: readonly KeptFree[] = []): PlacedTag[] {
   const order = [...loose].sort((a, b) => lengthOf(a) - lengthOf(b));
   const placed = new Map<string, Spot>();
   for (let round = 0; round < ROUNDS; round++) {
     for (const tag of order) {
       const others = [...placed.values()].filter(({ key }) => key !== tag.key);
-      placed.set(tag.key, bestSpot(tag, others, area));
+      placed.set(tag.key, bestSpot(tag, [...others, ...free], area));
     }
   }
   return loose.map(({ key }) => {
@@ -61,7 +68,7 @@ export function placeTags(loose: readonly LooseTag[], area: Area): PlacedTag[] {
   });
 }
 
-function bestSpot(tag: LooseTag, others: readonly Spot[], area: Area): Spot {
+function bestSpot(tag: LooseTag, others: readonly KeptFree[], area: Area): Spot {
   const { key, from, to, width } = tag;
   const length = lengthOf(tag);
   const across: Point = length < 1 ? [0, 1] : [-(to[1] - from[1]) / length, (to[0] - from[0]) / length];
@@ -79,7 +86,7 @@ function bestSpot(tag: LooseTag, others: readonly Spot[], area: Area): Spot {
       for (const other of others) cost += overlap(x, y, width, other);
       if (cost < least) {
         least = cost;
-        best = { key, x, y, foot, width };
+        best = { key, x, y, foot, width, height: APART };
       }
     }
   }
@@ -90,9 +97,9 @@ const lengthOf = ({ from, to }: LooseTag): number => Math.hypot(to[0] - from[0],
 
 const within = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, value));
 
-/** Area that two tags share, px². */
-function overlap(x: number, y: number, width: number, other: Spot): number {
+/** Area that a tag shares with another, or with what is to be kept free, px². */
+function overlap(x: number, y: number, width: number, other: KeptFree): number {
   const across = (width + other.width) / 2 + 3 - Math.abs(x - other.x);
-  const up = APART - Math.abs(y - other.y);
+  const up = (APART + other.height) / 2 - Math.abs(y - other.y);
   return across > 0 && up > 0 ? across * up : 0;
 }

@@ -1,7 +1,15 @@
 import { useMemo } from 'react';
-import { useSessionState } from '../../../job';
+import { fieldKey, useDraft, useSessionState } from '../../../job';
 import { useLengths } from '../../parts';
-import { type PlaceState, type SurveyPlace, stateOf, type TagWords, tagWords, useSurvey } from '../survey';
+import {
+  type PlaceState,
+  type SurveyPlace,
+  stateOf,
+  type TagWords,
+  tagWords,
+  unfinishedWords,
+  useSurvey,
+} from '../survey';
 import { type Drawn, drawnPlace } from './drawn';
 import type { Frame, Point } from './frame';
 import type { Paper } from './paper';
@@ -32,6 +40,7 @@ const WIDEST = 116;
 export function useMarks(places: readonly SurveyPlace[], frame: Frame | null, paper: Paper | null): Mark[] {
   const { settled } = useSurvey();
   const setAside = useSessionState((state) => state.setAside);
+  const typed = useDraft(({ draft }) => draft.typed);
   const lengths = useLengths();
   return useMemo(() => {
     if (!frame || !paper) return [];
@@ -41,7 +50,10 @@ export function useMarks(places: readonly SurveyPlace[], frame: Frame | null, pa
       const drawn = drawnPlace(place, frame);
       if (!drawn) return [];
       const state = stateOf(place, settled?.result.adjustment, isUnfinished);
-      const words = tagWords(place, lengths);
+      const words =
+        state === 'unfinished' && place.id !== null
+          ? unfinishedWords(place, typed[fieldKey([place.list, place.id, 'value'])], lengths)
+          : tagWords(place, lengths);
       const sign = state === 're-measure' || state === 'unfinished' ? state : null;
       const at = ({ wall, at: station, height }: Drawn['from']) => paper.at(frame.point(wall, station, height));
       const text = (sign === null ? 0 : SIGN) + CHARACTER * words.short.length + (words.bow === 0 ? 0 : BOW) + PADDING;
@@ -59,5 +71,5 @@ export function useMarks(places: readonly SurveyPlace[], frame: Frame | null, pa
         },
       ];
     });
-  }, [places, frame, paper, settled, setAside, lengths]);
+  }, [places, frame, paper, settled, setAside, typed, lengths]);
 }

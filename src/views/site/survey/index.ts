@@ -3,5 +3,5 @@ export { fieldsOf, inReadingOrder, type PlaceField, pathOf, valueIn } from './fi
 export type { SurveyPlace, Where } from './place';
 export { SurveyProvider, useEntryState, useSurvey } from './SurveyContext';
 export type { Step, Survey } from './survey-places';
-export { type PlaceState, stateOf, type TagWords, tagWords } from './tag-words';
+export { type PlaceState, stateOf, type TagWords, tagWords, unfinishedWords } from './tag-words';
 export { whereWords } from './where-words';

@@ -32,6 +32,21 @@ export interface TagWords {
 
 const nothing: TagWords = { short: '', long: '', bow: 0 };
 
+/** Of what is typed, so many characters stand on the drawing. */
+const MOST_TYPED = 9;
+
+/** What is typed at a place and does not read as a number yet: the number before it does not count any more. */
+export function unfinishedWords(place: SurveyPlace, typed: string | undefined, lengths: Lengths): TagWords {
+  if (typed === undefined) return tagWords(place, lengths);
+  const text = typed.trim();
+  if (text === '') return { ...nothing, short: '…' };
+  return {
+    ...nothing,
+    short: text.length > MOST_TYPED ? `${text.slice(0, MOST_TYPED - 1)}…` : text,
+    long: `“${text}”`,
+  };
+}
+
 /** What was read at a place. */
 export function tagWords({ list, where, times }: SurveyPlace, lengths: Lengths): TagWords {
   if (list === 'fixtures') return { ...nothing, short: where.id };

@@ -44,4 +44,14 @@ describe('placeTags', () => {
     const corner: LooseTag = { key: 'c', from: [395, 398], to: [395, 398], width: 80, best: 0.5 };
     expect(placeTags([corner], area)[0]).toMatchObject({ x: 360, y: 378 });
   });
+
+  it('keeps off what is to be kept free, along its line or beside it', () => {
+    const name = { x: 210, y: 200, width: 70, height: 14 };
+    const [tag] = placeTags([level('a', 200)], area, [name]);
+    expect(Math.abs(tag!.x - name.x) >= (60 + name.width) / 2 || Math.abs(tag!.y - name.y) >= 22).toBe(true);
+    expect(tag!.foot[1]).toBe(200);
+    const wide = { ...name, x: 200, width: 400 };
+    const [beside] = placeTags([level('a', 200)], area, [wide]);
+    expect(Math.abs(beside!.y - wide.y)).toBeGreaterThanOrEqual(22);
+  });
 });
