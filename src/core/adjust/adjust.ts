@@ -6,6 +6,7 @@ import { type ScanReport, scanReports, scansInUse, type WeightedScan, weighScans
 import { type Observation, observationsOf } from '../survey';
 import { type Examination, examine } from './examine';
 import { type AlcoveFit, fitAlcove, type Supposition } from './fit';
+import { ROUGHLY } from './settled';
 import { callForUnevenness, panelledStretch } from './unevenness';
 
 /** The alcove that fits the readings best, with its covariance and what the tests say. */
@@ -62,7 +63,7 @@ function scanned(job: Job, observations: Observation[]): { scans: WeightedScan[]
   const used = scansInUse(job);
   if (used.length === 0) return { scans: [], uneven: [] };
   const plain = used.map((scan): WeightedScan => ({ ...scan, factor: {} }));
-  const first = fitAlcove(job, observations, { uneven: [], released: [], scale: 1, scans: plain });
+  const first = fitAlcove(job, observations, { uneven: [], released: [], scale: 1, scans: plain }, ROUGHLY);
   return weighScans(
     used,
     (s) => {

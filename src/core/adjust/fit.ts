@@ -48,8 +48,14 @@ const PLACEHOLDER_SD = 300;
  * Weighted Gauss–Newton with the job's weak priors as observations of value 0 (design section 4). Sizes and positions
  * have no prior; those that the readings leave open are held at their nominal value by a placeholder, so that any
  * survey, even an empty one, draws. The cells of scans come in as the rows that stand for all of them near the solution.
+ * @param small change of the predictions, in sigmas, at which the cells' rows are near enough
  */
-export function fitAlcove(job: Job, observations: readonly Observation[], supposition: Supposition): AlcoveFit {
+export function fitAlcove(
+  job: Job,
+  observations: readonly Observation[],
+  supposition: Supposition,
+  small?: number,
+): AlcoveFit {
   const { scans, uneven } = supposition;
   const others = scanParameters(scans);
   const model = alcoveModel(job, uneven, others);
@@ -66,6 +72,7 @@ export function fitAlcove(job: Job, observations: readonly Observation[], suppos
           alcoveProblem(model, used, holdsOf(model, supposition, [])),
           model.parameters.length,
           (values, robust) => cellNormals(model, scans, scanFirsts, uneven, values, robust),
+          small,
         );
   const cells = near && condensedRows(near);
   const attempt = (placeholders: number[]) => {

@@ -2,8 +2,10 @@ import { cholesky, type LeastSquaresProblem, solveLower, solveLowerTransposed } 
 import type { CellNormals } from '../scanned';
 
 const MOST_STEPS = 8;
-/** A step that changes no prediction by more than this in all, in sigmas, is the last. */
+/** A step that changes the predictions by no more than this in all, in sigmas, is the last. */
 const SMALL = 0.02;
+/** The same where millimetres do: many cells make a sigma far less than one. */
+export const ROUGHLY = 10;
 
 /**
  * The cells' normal equations where the whole adjustment settles: Gauss–Newton on the normal equations of cells, readings
@@ -11,11 +13,13 @@ const SMALL = 0.02;
  * something open, the equations at the start.
  * @param direct readings and priors, without the cells
  * @param p number of parameters; standoffs come after them
+ * @param small change of the predictions, in sigmas, that ends it
  */
 export function settled(
   direct: LeastSquaresProblem,
   p: number,
   cellsAt: (values: Float64Array, robust: boolean) => CellNormals,
+  small = SMALL,
 ): CellNormals {
   let x = Float64Array.from(direct.start);
   const n = x.length;
@@ -49,7 +53,7 @@ export function settled(
     x = x.map((value, j) => value + delta[j]! / scale[j]!);
     if (!x.every(Number.isFinite)) return cells;
     cells = cellsAt(x.slice(0, p), true);
-    if (step > 0 && change < SMALL) break;
+    if (step > 0 && change < small) break;
   }
   return cells;
 }

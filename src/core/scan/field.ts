@@ -13,8 +13,10 @@ export const fieldSlope = (c: Field, a: number, b: number): [number, number] => 
   return [c[1]! + c[3]! * v + 2 * c[4]! * u, c[2]! + c[3]! * u + 2 * c[5]! * v];
 };
 
-export function median(values: ArrayLike<number>): number {
-  const sorted = Float64Array.from(values).sort();
+export const median = (values: ArrayLike<number>): number => medianOfSorted(Float64Array.from(values).sort());
+
+/** @param sorted rising */
+export function medianOfSorted(sorted: Float64Array): number {
   const middle = sorted.length >> 1;
   return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
 }

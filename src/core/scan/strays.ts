@@ -1,4 +1,4 @@
-import { median } from './field';
+import { medianOfSorted } from './field';
 import type { RobustMean } from './histogram';
 
 /** Neighbours within so many cells. */
@@ -19,17 +19,19 @@ export function withoutStrays(
   sdOf: (cell: RobustMean) => number,
 ): (RobustMean | null)[] {
   const rows = cells.length / columns;
+  const around = new Float64Array((2 * RADIUS + 1) ** 2);
   return cells.map((cell, k) => {
     if (cell === null) return null;
     const [row, column] = [Math.floor(k / columns), k % columns];
-    const around: number[] = [];
+    let count = 0;
     for (let r = Math.max(0, row - RADIUS); r <= Math.min(rows - 1, row + RADIUS); r++) {
       for (let c = Math.max(0, column - RADIUS); c <= Math.min(columns - 1, column + RADIUS); c++) {
         const other = cells[r * columns + c];
-        if (other && (r !== row || c !== column)) around.push(other.mean);
+        if (other && (r !== row || c !== column)) around[count++] = other.mean;
       }
     }
-    if (around.length < LEAST_NEIGHBOURS) return null;
-    return Math.abs(cell.mean - median(around)) <= TIMES * Math.hypot(sdOf(cell), WALL) ? cell : null;
+    if (count < LEAST_NEIGHBOURS) return null;
+    const usual = medianOfSorted(around.subarray(0, count).sort());
+    return Math.abs(cell.mean - usual) <= TIMES * Math.hypot(sdOf(cell), WALL) ? cell : null;
   });
 }

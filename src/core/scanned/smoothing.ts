@@ -1,7 +1,7 @@
 import { unevenBasis } from '../alcove';
 import type { WallName } from '../job-file';
-import { cholesky, solveLower, solveLowerTransposed } from '../least-squares';
 import type { Cells } from './scanInUse';
+import { shifted, type Tridiagonal, tridiagonal } from './tridiagonal';
 
 /** Lengths of spline intervals, and prior standard deviations of their coefficients, that are tried, mm. */
 const INTERVALS = [450, 300, 200];
@@ -92,42 +92,40 @@ function plainFit({ a, b, value, sd }: Cells): PlainFit {
   return { orthonormal, residual, squares: inner(residual, residual) };
 }
 
-interface Projected {
-  /** BᵀW½ (I − QQᵀ) W½B, q × q, and BᵀW½ residual */
-  spread: Float64Array;
-  seen: Float64Array;
-  q: number;
-}
-
+/** BᵀW½ (I − QQᵀ) W½B, brought to three diagonals, with BᵀW½ residual. */
 function projectedBasis(
   { a, b, sd }: Cells,
   { orthonormal, residual }: PlainFit,
   basis: ReturnType<typeof unevenBasis>,
-): Projected {
+): Tridiagonal {
   const q = basis.count;
   const spread = new Float64Array(q * q);
   const seen = new Float64Array(q);
   const shared = orthonormal.map(() => new Float64Array(q));
   const line = new Float64Array(q);
-  const touched = new Int32Array(q);
+  const [touched, touch] = [new Int32Array(q), new Float64Array(q)];
   for (let i = 0; i < a.length; i++) {
     basis.fill(line, 0, a[i]!, b[i]!, 0, 0);
     let used = 0;
     for (let k = 0; k < q; k++) {
       if (line[k] === 0) continue;
-      line[k]! /= sd[i]!;
-      touched[used++] = k;
+      touched[used] = k;
+      touch[used++] = line[k]! / sd[i]!;
     }
+    const off = residual[i]!;
     for (let s = 0; s < used; s++) {
-      const k = touched[s]!;
-      seen[k]! += line[k]! * residual[i]!;
-      for (let t = 0; t <= s; t++) spread[k * q + touched[t]!]! += line[k]! * line[touched[t]!]!;
-      for (let t = 0; t < shared.length; t++) shared[t]![k]! += line[k]! * orthonormal[t]![i]!;
+      const [row, at] = [touched[s]! * q, touch[s]!];
+      seen[touched[s]!]! += at * off;
+      for (let t = 0; t <= s; t++) spread[row + touched[t]!]! += at * touch[t]!;
+    }
+    for (let t = 0; t < shared.length; t++) {
+      const [each, along] = [shared[t]!, orthonormal[t]![i]!];
+      for (let s = 0; s < used; s++) each[touched[s]!]! += touch[s]! * along;
     }
   }
   for (const each of shared)
     for (let k = 0; k < q; k++) for (let l = 0; l <= k; l++) spread[k * q + l]! -= each[k]! * each[l]!;
-  return { spread, seen, q };
+  return tridiagonal(spread, seen, q);
 }
 
 /** φ is found where it moves by less than this share of itself from one round to the next. */
@@ -141,48 +139,28 @@ const ROUNDS = 50;
  * @param start where φ is looked for first
  */
 function evidence(
-  { spread, seen, q }: Projected,
+  projected: Tridiagonal,
   squares: number,
   n: number,
   size: number,
   start: number,
 ): { value: number; phi: number } | null {
+  const q = projected.diagonal.length;
   let phi = start;
   for (let round = 0; ; round++) {
     const lambda = phi / size ** 2;
-    const m = spread.slice();
-    for (let k = 0; k < q; k++) m[k * q + k]! += lambda;
-    const lower = cholesky(m, q);
-    if (lower === null) return null;
-    const solved = solveLower(lower, q, seen.slice());
-    const explained = inner(solved, solved);
-    const coefficients = solveLowerTransposed(lower, q, solved);
-    const residual = squares - explained - lambda * inner(coefficients, coefficients);
-    const taken = q - lambda * inverseTrace(lower, q);
+    const at = shifted(projected, lambda);
+    if (at === null) return null;
+    const residual = squares - at.explained - lambda * at.squares;
+    const taken = q - lambda * at.inverseTrace;
     const next = Math.max(1e-9, residual) / (n - TERMS - taken);
     if (round === ROUNDS || Math.abs(next / phi - 1) < SETTLED) {
-      let determinant = -q * Math.log(lambda);
-      for (let k = 0; k < q; k++) determinant += 2 * Math.log(lower[k * q + k]!);
-      const value = (n - TERMS) * (Math.log(phi) - 1) + (squares - explained) / phi + determinant;
+      const determinant = at.logDeterminant - q * Math.log(lambda);
+      const value = (n - TERMS) * (Math.log(phi) - 1) + (squares - at.explained) / phi + determinant;
       return { value, phi };
     }
     phi = next;
   }
-}
-
-/** Trace of (L Lᵀ)⁻¹: the squares of all elements of L⁻¹. */
-function inverseTrace(lower: Float64Array, q: number): number {
-  let trace = 0;
-  const column = new Float64Array(q);
-  for (let k = 0; k < q; k++) {
-    for (let i = k; i < q; i++) {
-      let sum = i === k ? 1 : 0;
-      for (let j = k; j < i; j++) sum -= lower[i * q + j]! * column[j]!;
-      column[i] = sum / lower[i * q + i]!;
-      trace += column[i]! ** 2;
-    }
-  }
-  return trace;
 }
 
 const mean = (values: Float64Array): number => values.reduce((sum, each) => sum + each, 0) / values.length;

@@ -1,4 +1,7 @@
-const most = 200_000;
+import { someOf } from './some-of';
+
+/** So many points tell the size as well as all. */
+const most = 20_000;
 /** Of the points, left out at each end of an axis: stray ones say nothing of the size. */
 const stray = 0.01;
 
@@ -9,12 +12,11 @@ export interface Extent {
 
 /** The box that holds the points but the strays, in their own axes and unit. */
 export function extentOf(positions: Float32Array): Extent {
-  const count = positions.length / 3;
-  const step = Math.max(1, Math.floor(count / most));
+  const some = someOf(positions, most);
   const extent: Extent = { low: [0, 0, 0], high: [0, 0, 0] };
   for (const axis of [0, 1, 2] as const) {
-    const values = new Float32Array(Math.ceil(count / step));
-    for (let i = 0, at = axis; i < values.length; i++, at += 3 * step) values[i] = positions[at]!;
+    const values = new Float32Array(some.length / 3);
+    for (let i = 0; i < values.length; i++) values[i] = some[3 * i + axis]!;
     values.sort();
     extent.low[axis] = values[Math.floor(stray * (values.length - 1))]!;
     extent.high[axis] = values[Math.ceil((1 - stray) * (values.length - 1))]!;

@@ -1,5 +1,6 @@
 import type { RawScan, Up } from '../raw-scan';
 import { type Extent, sizeOf } from './extent';
+import { someOf } from './some-of';
 
 /** An axis must be this much longer than the usual one to be taken for the height instead. */
 const clearly = 1.35;
@@ -11,6 +12,8 @@ const usualAxis: Record<RawScan['format'], 1 | 2> = { text: 2, PLY: 2, OBJ: 1, g
 const [bins, endBins] = [50, 8];
 /** A flat face square to the axis holds at least this share of the points. */
 const face = 0.05;
+/** Points that are counted. */
+const most = 100_000;
 
 /**
  * The axis that points up: the one that the file says; else the usual one of its format. That gives way to the other of y
@@ -22,7 +25,8 @@ export function guessUp({ up, format, positions }: Pick<RawScan, 'up' | 'format'
   const size = sizeOf(extent);
   const usual = usualAxis[format];
   const other = usual === 1 ? 2 : 1;
-  const [atUsual, atOther] = [endsInFaces(positions, usual, extent), endsInFaces(positions, other, extent)];
+  const some = someOf(positions, most);
+  const [atUsual, atOther] = [endsInFaces(some, usual, extent), endsInFaces(some, other, extent)];
   const turned = atUsual === atOther ? !atUsual && size[other] > clearly * size[usual] : atOther;
   return (turned ? other : usual) === 1 ? '+y' : '+z';
 }
