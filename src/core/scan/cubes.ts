@@ -15,10 +15,10 @@ export const SUMS = 10;
 export interface Cubes {
   /** SUMS for each occupied cube */
   sums: Float64Array;
-  /** occupied cubes, by their number in the grid */
+  /** occupied cubes, by their number in the grid, round which an empty layer lies */
   cells: Int32Array;
-  /** for each cube of the grid its place among those occupied, + 1; 0 where it is empty. An empty layer lies all round */
-  slots: Int32Array;
+  /** places of occupied cubes among `cells`, + 1, hashed by their number; open addressing, 0 where nothing lies */
+  hashed: Int32Array;
   /** steps in a cube's number along y and z */
   strides: [number, number];
   /** taken off the points before they are summed */
@@ -34,8 +34,8 @@ export function cubesOf(sample: Float64Array): Cubes {
   const [nx, ny, nz] = extent.map((each) => Math.ceil(each / width) + 2) as [number, number, number];
   const [fx, fy, fz] = low.map((each) => each - MARGIN - width) as [number, number, number];
   const strides: [number, number] = [nx, nx * ny];
-  const slots = new Int32Array(strides[1] * nz);
   const cells = new Int32Array(n);
+  const hashed = new Int32Array(2 ** Math.ceil(Math.log2(2 * n + 2)));
   const slotOf = new Int32Array(n);
   let used = 0;
   for (let i = 0; i < n; i++) {
@@ -44,14 +44,27 @@ export function cubesOf(sample: Float64Array): Cubes {
     const cz = Math.floor((sample[3 * i + 2]! - fz) / width);
     if (cx < 1 || cy < 1 || cz < 1 || cx > nx - 2 || cy > ny - 2 || cz > nz - 2) continue;
     const cell = cx + cy * strides[0] + cz * strides[1];
-    if (slots[cell] === 0) {
+    const at = hashedAt(hashed, cells, cell);
+    if (hashed[at] === 0) {
       cells[used++] = cell;
-      slots[cell] = used;
+      hashed[at] = used;
     }
-    slotOf[i] = slots[cell]!;
+    slotOf[i] = hashed[at]!;
   }
   const middle = [0, 1, 2].map((k) => (low[k]! + high[k]!) / 2) as [number, number, number];
-  return { sums: sumsOf(sample, slotOf, used, middle), cells: cells.subarray(0, used), slots, strides, middle };
+  return { sums: sumsOf(sample, slotOf, used, middle), cells: cells.subarray(0, used), hashed, strides, middle };
+}
+
+/** Place of a cube among those occupied, + 1, or 0 where it is empty. */
+export const slotOfCube = ({ hashed, cells }: Cubes, cell: number): number => hashed[hashedAt(hashed, cells, cell)]!;
+
+/** Where a cube's place is hashed to, or would be (multiplicative hashing; Knuth, vol. 3, 6.4). */
+function hashedAt(hashed: Int32Array, cells: Int32Array, cell: number): number {
+  const mask = hashed.length - 1;
+  const spread = Math.imul(cell, 0x9e3779b1);
+  let at = (spread ^ (spread >>> 15)) & mask;
+  while (hashed[at] !== 0 && cells[hashed[at]! - 1] !== cell) at = (at + 1) & mask;
+  return at;
 }
 
 function sumsOf(

@@ -1,4 +1,4 @@
-import { type Cubes, cubesOf, SUMS } from './cubes';
+import { type Cubes, cubesOf, SUMS, slotOfCube } from './cubes';
 import { smallestAxis } from './smallestAxis';
 
 /** Small flat pieces of what was scanned, one to a cube of space, however many points fell there. */
@@ -61,10 +61,11 @@ function neighbourSteps({ strides: [along, across] }: Cubes): Int32Array {
   return Int32Array.from(near.flatMap((x) => near.flatMap((y) => near.map((z) => x + y * along + z * across))));
 }
 
-function addNeighbours({ sums, slots }: Cubes, cell: number, steps: Int32Array, total: Float64Array): void {
+function addNeighbours(cubes: Cubes, cell: number, steps: Int32Array, total: Float64Array): void {
+  const { sums } = cubes;
   total.fill(0);
   for (let k = 0; k < steps.length; k++) {
-    const from = SUMS * (slots[cell + steps[k]!]! - 1);
+    const from = SUMS * (slotOfCube(cubes, cell + steps[k]!) - 1);
     if (from < 0) continue;
     for (let s = 0; s < SUMS; s++) total[s]! += sums[from + s]!;
   }
