@@ -118,23 +118,24 @@ function rimOf(
 
 /** Where the walls end below, as far as their facets show. */
 function footOf({ count, middles, normals }: Facets, walls: Record<WallLabel, RobustField>, depth: number): number {
-  const heights: number[] = [];
+  const heights = new Float64Array(count);
+  let found = 0;
   for (let f = 0; f < 3 * count; f += 3) {
     const z = middles[f + 2]!;
     if (Math.abs(normals[f + 1]!) > 0.2 || z > depth) continue;
     const y = middles[f + 1]!;
-    if (Math.abs(fromWalls(walls, middles[f]!, y, z)) < 15) heights.push(y);
+    if (Math.abs(fromWalls(walls, middles[f]!, y, z)) < 15) heights[found++] = y;
   }
-  heights.sort((a, b) => a - b);
-  return heights[Math.floor(0.03 * heights.length)] ?? 0;
+  return heights.subarray(0, found).sort()[Math.floor(0.03 * found)] ?? 0;
 }
 
 /** Halfway up what the walls show. */
 function middleHeight({ count, middles, normals }: Facets): number {
-  const heights: number[] = [];
-  for (let f = 0; f < 3 * count; f += 3) if (Math.abs(normals[f + 1]!) < 0.2) heights.push(middles[f + 1]!);
-  heights.sort((a, b) => a - b);
-  const at = (share: number): number => heights[Math.floor(share * (heights.length - 1))] ?? 0;
+  const heights = new Float64Array(count);
+  let found = 0;
+  for (let f = 0; f < 3 * count; f += 3) if (Math.abs(normals[f + 1]!) < 0.2) heights[found++] = middles[f + 1]!;
+  const sorted = heights.subarray(0, found).sort();
+  const at = (share: number): number => sorted[Math.floor(share * (found - 1))] ?? 0;
   return (at(0.05) + at(0.95)) / 2;
 }
 

@@ -2,7 +2,7 @@ import type { AlcoveModel, Part } from '../alcove';
 import type { Side } from '../job-file';
 import { AXES, SURFACE_NAMES } from '../scan';
 import type { Surface } from '../surface';
-import { poseOf, type Triple } from './pose';
+import { poseOf, takenBy, type Triple } from './pose';
 import { isPose, type ScanInUse, type ScanUnknown, type SurfaceUnknown, unknownsOf } from './scanInUse';
 
 /** One cell, or one height of a front edge, as an observation equation: `misfit` = `row`·δ + noise. */
@@ -53,16 +53,18 @@ export function eachCellEquation(
     index: new Int32Array(most + unknowns.length),
     value: new Float64Array(most + unknowns.length),
   };
-  const poseUnknowns = unknowns.filter(isPose);
+  const derivatives = unknowns.filter(isPose).map((name) => pose.by(name));
+  const by: Triple = [0, 0, 0];
   const scale = 1 + unknown('scale');
   const scaleColumn = first + unknowns.indexOf('scale');
-  const entries = (part: Part, surface: Surface, place: Triple, [a, b, n]: Readonly<Triple>, moved: Triple): void => {
+  const entries = (part: Part, surface: Surface, place: Triple, axes: Readonly<Triple>, moved: Triple): void => {
+    const [a, b, n] = axes;
     row.length = 0;
     addShape(row, model, part, moved[a]!, moved[b]!);
-    const [slopeA, slopeB] = surface.gradient(moved[a]!, moved[b]!);
-    for (let k = 0; k < poseUnknowns.length; k++) {
-      const by = pose.by(poseUnknowns[k]!, place[0], place[1], place[2]);
-      push(row, first + k, slopeA * by[a]! + slopeB * by[b]! - by[n]!);
+    const slope = surface.gradient(moved[a]!, moved[b]!);
+    for (let k = 0; k < derivatives.length; k++) {
+      takenBy(derivatives[k]!, place, by);
+      push(row, first + k, slope[0] * by[a]! + slope[1] * by[b]! - by[n]!);
     }
   };
   const tell = (equation: CellEquation): void => {
@@ -84,11 +86,12 @@ export function eachCellEquation(
     const warpValues = warps.map(unknown);
     const shapes = warps.map(warpShape);
     const place: Triple = [0, 0, 0];
+    const moved: Triple = [0, 0, 0];
     for (let c = 0; c < seen.a.length; c++) {
       place[i] = seen.a[c]!;
       place[j] = seen.b[c]!;
       place[k] = seen.value[c]!;
-      const moved = pose.at(place[0], place[1], place[2]);
+      takenBy(pose.into, place, moved);
       const [a, b] = [moved[i]!, moved[j]!];
       entries(part, surface, place, axes, moved);
       let off = 0;
@@ -105,7 +108,7 @@ export function eachCellEquation(
     const x = acrossOf(inUse, side);
     for (const { height, value, sd } of scan.front[side]) {
       const place: Triple = [x, height, value];
-      const moved = pose.at(...place);
+      const moved = takenBy(pose.into, place, [0, 0, 0]);
       entries(`front.${side}`, front, place, [0, 1, 2], [0, moved[1], moved[2]]);
       tell({ part: `front.${side}`, misfit: moved[2] - front.value(0, moved[1]), sd, a: 0, b: moved[1] });
     }

@@ -2,43 +2,53 @@ import type { PoseUnknown, ScanUnknown } from './scanInUse';
 
 export type Triple = [number, number, number];
 
+/** Places taken on by a matrix, nine numbers row after row, and a shift. */
+export interface Affine {
+  matrix: readonly number[];
+  shift: Readonly<Triple>;
+}
+
+/** Writes where a place comes to. */
+export function takenBy({ matrix: m, shift }: Affine, [x, y, z]: Readonly<Triple>, out: Triple): Triple {
+  out[0] = m[0]! * x + m[1]! * y + m[2]! * z + shift[0];
+  out[1] = m[3]! * x + m[4]! * y + m[5]! * z + shift[1];
+  out[2] = m[6]! * x + m[7]! * y + m[8]! * z + shift[2];
+  return out;
+}
+
 /** How a scan's frame lies against the job's: p = (1 + scale) R p′ + t, R = R_y(yaw) R_x(forward) R_z(sideways). */
 export interface Pose {
-  at(x: number, y: number, z: number): Triple;
-  /** derivative of `at` with respect to an unknown */
-  by(name: PoseUnknown, x: number, y: number, z: number): Triple;
+  into: Affine;
+  /** derivative of `into` with respect to an unknown */
+  by(name: PoseUnknown): Affine;
 }
 
 export function poseOf(unknown: (name: ScanUnknown) => number): Pose {
   const scale = 1 + unknown('scale');
-  const shift: Triple = [unknown('across'), unknown('up'), unknown('out')];
   const [yaw, forward, sideways] = [
     turnY(unknown('yaw')),
     turnX(unknown('tiltForward')),
     turnZ(unknown('tiltSideways')),
   ];
   const rotation = times(times(yaw.turn, forward.turn), sideways.turn);
-  const derivatives: Partial<Record<PoseUnknown, number[]>> = {
-    yaw: times(times(yaw.change, forward.turn), sideways.turn),
-    tiltForward: times(times(yaw.turn, forward.change), sideways.turn),
-    tiltSideways: times(times(yaw.turn, forward.turn), sideways.change),
+  const scaled = (matrix: readonly number[]): number[] => matrix.map((each) => scale * each);
+  const unmoved: Triple = [0, 0, 0];
+  const derivatives: Record<PoseUnknown, Affine> = {
+    yaw: { matrix: scaled(times(times(yaw.change, forward.turn), sideways.turn)), shift: unmoved },
+    tiltForward: { matrix: scaled(times(times(yaw.turn, forward.change), sideways.turn)), shift: unmoved },
+    tiltSideways: { matrix: scaled(times(times(yaw.turn, forward.turn), sideways.change)), shift: unmoved },
+    scale: { matrix: rotation, shift: unmoved },
+    across: { matrix: NOTHING, shift: [1, 0, 0] },
+    up: { matrix: NOTHING, shift: [0, 1, 0] },
+    out: { matrix: NOTHING, shift: [0, 0, 1] },
   };
   return {
-    at(x, y, z) {
-      const p = applied(rotation, x, y, z);
-      return [scale * p[0] + shift[0], scale * p[1] + shift[1], scale * p[2] + shift[2]];
-    },
-    by(name, x, y, z) {
-      const turn = derivatives[name];
-      if (turn !== undefined) {
-        const p = applied(turn, x, y, z);
-        return [scale * p[0], scale * p[1], scale * p[2]];
-      }
-      if (name === 'scale') return applied(rotation, x, y, z);
-      return [name === 'across' ? 1 : 0, name === 'up' ? 1 : 0, name === 'out' ? 1 : 0];
-    },
+    into: { matrix: scaled(rotation), shift: [unknown('across'), unknown('up'), unknown('out')] },
+    by: (name) => derivatives[name],
   };
 }
+
+const NOTHING: readonly number[] = new Array<number>(9).fill(0);
 
 interface Turn {
   turn: number[];
@@ -64,9 +74,3 @@ const times = (a: readonly number[], b: readonly number[]): number[] =>
     const [i, j] = [Math.floor(k / 3), k % 3];
     return a[3 * i]! * b[j]! + a[3 * i + 1]! * b[3 + j]! + a[3 * i + 2]! * b[6 + j]!;
   });
-
-const applied = (r: readonly number[], x: number, y: number, z: number): Triple => [
-  r[0]! * x + r[1]! * y + r[2]! * z,
-  r[3]! * x + r[4]! * y + r[5]! * z,
-  r[6]! * x + r[7]! * y + r[8]! * z,
-];

@@ -8,8 +8,8 @@ export const polynomialBasis = (terms: readonly Monomial[]): Basis => ({
   count: terms.length,
   fill(out, offset, a, b, da, db) {
     for (let k = 0; k < terms.length; k++) {
-      const [i, j] = terms[k]!;
-      out[offset + k] = powerDerivative(i, a, da) * powerDerivative(j, b, db);
+      const term = terms[k]!;
+      out[offset + k] = powerDerivative(term[0], a, da) * powerDerivative(term[1], b, db);
     }
   },
 });
