@@ -2,7 +2,7 @@ import type { Matrix } from 'ml-matrix';
 import type { Unevenness } from '../alcove';
 import type { Dual } from '../dual';
 import type { Job } from '../job-file';
-import { type ScanReport, scanReports, scansInUse, type WeightedScan, weighScans } from '../scanned';
+import { fewerCells, type ScanReport, scanReports, scansInUse, type WeightedScan, weighScans } from '../scanned';
 import { type Observation, observationsOf } from '../survey';
 import { type Examination, examine } from './examine';
 import { type AlcoveFit, fitAlcove, type Supposition } from './fit';
@@ -62,7 +62,7 @@ export function adjust(job: Job): Adjustment {
 function scanned(job: Job, observations: Observation[]): { scans: WeightedScan[]; uneven: Unevenness[] } {
   const used = scansInUse(job);
   if (used.length === 0) return { scans: [], uneven: [] };
-  const plain = used.map((scan): WeightedScan => ({ ...scan, factor: {} }));
+  const plain = used.map((scan): WeightedScan => ({ ...fewerCells(scan), factor: {} }));
   const first = fitAlcove(job, observations, { uneven: [], released: [], scale: 1, scans: plain }, ROUGHLY);
   return weighScans(
     used,

@@ -16,7 +16,7 @@ const LEAST = 60;
 export type SomeOfEach = Partial<Record<SurfaceName | 'front', Heights>>;
 
 const NAMES = [null, null, 'rim', 'back', 'left', 'right', 'front', null] as const;
-const AXES_OF = { ...AXES, front: [0, 1, 2] } as const;
+const AXES_OF = NAMES.map((name) => (name === null || name === 'front' ? ([0, 1, 2] as const) : AXES[name]));
 
 /** A robust quadratic shape for each surface that has points of its label; labels may have been mended by hand. */
 export function labelledFields(some: SomeOfEach): Partial<Record<SurfaceName, RobustField>> {
@@ -59,12 +59,14 @@ export function someOfEach(
     const label = labels[i]!;
     if (label < LABEL.rim || label > LABEL.front || --left[label]! > 0) continue;
     left[label] = steps[label]!;
-    const [px, py, pz] = [positions[3 * i]!, positions[3 * i + 1]!, positions[3 * i + 2]!];
+    const px = positions[3 * i]!;
+    const py = positions[3 * i + 1]!;
+    const pz = positions[3 * i + 2]!;
     place[0] = r0 * px + r1 * py + r2 * pz + tx;
     place[1] = r3 * px + r4 * py + r5 * pz + ty;
     place[2] = r6 * px + r7 * py + r8 * pz + tz;
-    const [a, b, h] = AXES_OF[NAMES[label]!];
-    addHeight(some[label]!, place[a]!, place[b]!, place[h]!);
+    const axes = AXES_OF[label]!;
+    addHeight(some[label]!, place[axes[0]]!, place[axes[1]]!, place[axes[2]]!);
   }
   return Object.fromEntries(NAMES.flatMap((name, label) => (name === null ? [] : [[name, some[label]]])));
 }

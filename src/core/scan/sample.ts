@@ -19,7 +19,9 @@ export function sampleOf(cloud: PointCloud, seed: number): Float64Array {
   let filled = 0;
   for (let start = 0; start < count && filled < sample.length; start += run) {
     const i = 3 * Math.min(count - 1, Math.floor(start + (run === 1 ? 0 : random() * run)));
-    const [x, y, z] = [positions[i]!, positions[i + 1]!, positions[i + 2]!];
+    const x = positions[i]!;
+    const y = positions[i + 1]!;
+    const z = positions[i + 2]!;
     if (!(Math.abs(x) < FARTHEST && Math.abs(y) < FARTHEST && Math.abs(z) < FARTHEST)) continue;
     sample[filled++] = x;
     sample[filled++] = y;
