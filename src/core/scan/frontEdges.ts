@@ -32,7 +32,7 @@ export function frontEdges(
 
 function near({ count, a, b, h }: Heights, wall: RobustField, side: 'left' | 'right'): Heights {
   const outward = side === 'left' ? -1 : 1;
-  const kept = roomForHeights(count);
+  const kept = roomForHeights();
   for (let i = 0; i < count; i++) {
     const beyond = outward * (a[i]! - fieldAt(wall.field, h[i]!, b[i]!));
     if (beyond > BEYOND[0] && beyond < BEYOND[1]) addHeight(kept, a[i]!, b[i]!, h[i]!);

@@ -6,19 +6,30 @@ export interface Heights {
   h: Float64Array;
 }
 
-/** Room for at most so many. */
-export const roomForHeights = (most: number): Heights => ({
+/** Room for so many at first; it grows. */
+export const roomForHeights = (first = 4096): Heights => ({
   count: 0,
-  a: new Float64Array(most),
-  b: new Float64Array(most),
-  h: new Float64Array(most),
+  a: new Float64Array(first),
+  b: new Float64Array(first),
+  h: new Float64Array(first),
 });
 
 export function addHeight(heights: Heights, a: number, b: number, h: number): void {
   const i = heights.count++;
+  if (i === heights.h.length) {
+    heights.a = grown(heights.a);
+    heights.b = grown(heights.b);
+    heights.h = grown(heights.h);
+  }
   heights.a[i] = a;
   heights.b[i] = b;
   heights.h[i] = h;
+}
+
+function grown(values: Float64Array): Float64Array {
+  const larger = new Float64Array(2 * values.length + 1);
+  larger.set(values);
+  return larger;
 }
 
 /** Every k-th, so that no more than `most` are left. */

@@ -85,7 +85,7 @@ function rimOf(
   highest: number,
   depth: number,
 ): RobustField | null {
-  const inside = roomForHeights(sample.length / 3);
+  const inside = roomForHeights();
   const ledge: number[] = [];
   const seen = new Set<number>();
   for (let p = 0; p < sample.length; p += 3) {
@@ -105,7 +105,7 @@ function rimOf(
   }
   const height = crowdedHeight(ledge, LEAST_POINTS);
   if (height === null) return null;
-  const near = roomForHeights(inside.count);
+  const near = roomForHeights();
   for (let i = 0; i < inside.count; i++) {
     if (Math.abs(inside.h[i]! - height) < 30) addHeight(near, inside.a[i]!, inside.b[i]!, inside.h[i]!);
   }

@@ -19,7 +19,7 @@ const LEAST_FACETS = 25;
  * nearest crowd of facets that face the room beside the alcove. Null where none shows.
  */
 export function flankOf({ count, middles, normals }: Facets, side: RobustField, outward: 1 | -1): Flank | null {
-  const heights = roomForHeights(count);
+  const heights = roomForHeights();
   for (let f = 0; f < 3 * count; f += 3) {
     if (Math.abs(normals[f + 2]!) < ALONG) continue;
     const [px, py, pz] = [middles[f]!, middles[f + 1]!, middles[f + 2]!];

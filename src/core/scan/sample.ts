@@ -2,7 +2,7 @@ import type { PointCloud } from './cloud';
 import { pointCount } from './cloud';
 
 /** Points looked at to find the surfaces; more sharpen nothing that the labels, taken from all points, do not. */
-const MOST = 120_000;
+const MOST = 80_000;
 /** Farther from the origin than this no point of a room lies, mm. */
 const FARTHEST = 1e5;
 

@@ -2,7 +2,7 @@ import { AXES, type SurfaceName } from './axes';
 import { consensusPlane } from './consensus';
 import type { Facets } from './facets';
 import { type Field, fieldAt } from './field';
-import { addHeight, type Heights, roomForHeights } from './heights';
+import { addHeight, roomForHeights } from './heights';
 import { type RobustField, robustField } from './robustField';
 
 export type WallLabel = 'back' | 'left' | 'right';
@@ -41,7 +41,7 @@ function wallField(
   along: { from: number; to: number },
 ): RobustField | null {
   const [i, j, k] = AXES[wall];
-  const heights = roomForHeights(count);
+  const heights = roomForHeights();
   for (let f = 0; f < 3 * count; f += 3) {
     if (Math.abs(normals[f + k]!) < ALONG || Math.abs(middles[f + k]! - at) > NEAR) continue;
     if (middles[f + i]! > along.from && middles[f + i]! < along.to)
@@ -61,7 +61,7 @@ export interface Box {
 /** A surface's field sharpened on the points of the sample themselves, those in the box. */
 export function sharpened(sample: Float64Array, name: SurfaceName, field: Field, { x, y, z }: Box): RobustField | null {
   const [i, j, k] = AXES[name];
-  const heights: Heights = roomForHeights(sample.length / 3);
+  const heights = roomForHeights();
   for (let p = 0; p < sample.length; p += 3) {
     const h = sample[p + k]!;
     if (Math.abs(h - fieldAt(field, sample[p + i]!, sample[p + j]!)) > NEAR_FIELD) continue;
