@@ -2,7 +2,7 @@ import type { PointCloud } from './cloud';
 import { pointCount } from './cloud';
 
 /** Points looked at to find the surfaces; more sharpen nothing that the labels, taken from all points, do not. */
-const MOST = 80_000;
+const MOST = 120_000;
 /** Farther from the origin than this no point of a room lies, mm. */
 const FARTHEST = 1e5;
 
@@ -28,6 +28,15 @@ export function sampleOf(cloud: PointCloud, seed: number): Float64Array {
     sample[filled++] = z;
   }
   return sample.subarray(0, filled);
+}
+
+/** Every k-th point of a sample, so that no more than `most` are left. */
+export function thinned(sample: Float64Array, most: number): Float64Array {
+  const step = Math.max(1, Math.ceil(sample.length / 3 / most));
+  if (step === 1) return sample;
+  const few = new Float64Array(3 * Math.floor(sample.length / 3 / step));
+  for (let i = 0; i < few.length; i += 3) few.set(sample.subarray(step * i, step * i + 3), i);
+  return few;
 }
 
 /** Park and Miller's minimal standard generator (1988), in [0, 1). */

@@ -8,7 +8,7 @@ import { LABEL_NAMES } from './labels';
 import { levelsOf } from './levels';
 import { depthOf, flankOf } from './opening';
 import { frameAt, moved, movePoints, type RigidFrame } from './rigidFrame';
-import { lehmer, sampleOf } from './sample';
+import { lehmer, sampleOf, thinned } from './sample';
 import type { NotSegmented, Segmented, SegmentOptions } from './segmented';
 import { type Box, sharpened, wallFields } from './surfaces';
 import { uprightDirection } from './upright';
@@ -16,6 +16,8 @@ import { cross, dot, plus, unit, type Vec } from './vec';
 
 /** A cloud with fewer points shows no alcove. */
 const LEAST_POINTS = 2000;
+/** Points that facets are made of; rim, floor and the walls' spread are told by the whole sample. */
+const FOR_FACETS = 60_000;
 /** A frame is turned and moved until it lies in the alcove as the job's does: two rounds leave nothing. */
 const ROUNDS = 2;
 
@@ -35,7 +37,7 @@ export function segmentScan(cloud: PointCloud, options: SegmentOptions = {}): Se
   }
   const sample = sampleOf(cloud, seed);
   onProgress?.(0.1);
-  const facets = facetsOf(sample);
+  const facets = facetsOf(thinned(sample, FOR_FACETS));
   const upright = upKnown ? unit(up) : uprightDirection(facets, up);
   const aligned = alignedFrame(facets, upright);
   const box = findWalls(facetsIn(aligned, facets));
