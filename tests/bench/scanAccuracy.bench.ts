@@ -8,7 +8,7 @@ import { share } from './time';
 
 export const name = 'scan-accuracy';
 export const about =
-  'Cut edges from simulated scans against the truth, 400,000 points each, control lines tied by two tapes and a drop without error.';
+  'Cut edges from simulated scans against the truth, 1,000,000 points each, control lines tied by two tapes and a drop without error.';
 
 const CASES: { what: string; clutter?: number; humps?: boolean; errors: Partial<ScannerErrors> }[] = [
   { what: '2 mm noise', errors: { noise: 2 } },
@@ -57,7 +57,7 @@ function edgesOf(seed: number, clutterShare: number | undefined, humps: boolean 
   }
   const scene = clutterShare === undefined ? emptyScene(alcove) : clutteredScene(alcove);
   const { cloud } = scanOf(scene, {
-    points: 400_000,
+    points: 1_000_000,
     perRay: 4,
     seed,
     errors,

@@ -218,9 +218,9 @@ function condensedGrid(
   if (usual === null) return null;
   const enough = (mean: RobustMean | null): RobustMean | null => (mean !== null && mean.count >= least ? mean : null);
   const even = means.map((mean, k) =>
-    enough(mean) === null || mean!.spread > WIDE.times * usual + WIDE.more
+    mean === null || enough(mean) === null || mean.spread > WIDE.times * usual + WIDE.more
       ? null
-      : enough(crowdedMean(counts, sums, k * BINS, usual)),
+      : enough(crowdedMean(counts, sums, k * BINS, usual, mean)),
   );
   const sdOf = ({ spread, count }: RobustMean): number =>
     Math.hypot(LEAST_SD, Math.max(spread, count < FEW ? usual : usual / 2) / Math.sqrt(count));

@@ -4,7 +4,7 @@ const MOST_CUBES = 6e6;
 /** Outermost share of the points along each axis that does not count for the extent: stray points far away. */
 const STRAY = 0.002;
 /** Points that the extent is taken from. */
-const FOR_EXTENT = 20_000;
+const FOR_EXTENT = 6000;
 /** Room beyond that extent, mm. */
 const MARGIN = 100;
 

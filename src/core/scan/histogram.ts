@@ -42,13 +42,19 @@ export function robustMean(counts: Uint32Array, sums: Float64Array, from: number
 const STEPS = 4;
 
 /**
- * The mean about which the points crowd: from the robust mean on, each time of what lies within so many of the usual
+ * The mean about which the points crowd: from their robust mean on, each time of what lies within so many of the usual
  * cell's spreads (mean shift; Comaniciu and Meer 2002), so that a tail on one side, as of an edge, does not draw it.
  * Null where less than most of the cell's points lie there: it shows two things.
  */
-export function crowdedMean(counts: Uint32Array, sums: Float64Array, from: number, usual: number): RobustMean | null {
+export function crowdedMean(
+  counts: Uint32Array,
+  sums: Float64Array,
+  from: number,
+  usual: number,
+  robust: RobustMean,
+): RobustMean | null {
   const total = totalOf(counts, from);
-  let found = robustMean(counts, sums, from);
+  let found: RobustMean | null = robust;
   const reach = Math.max(WITHIN * usual, LEAST_WITHIN);
   for (let step = 0; step < STEPS && found !== null; step++) found = meanNear(counts, sums, from, found.mean, reach);
   return found !== null && found.count >= MOSTLY * total ? found : null;

@@ -35,7 +35,11 @@ export function thinned(sample: Float64Array, most: number): Float64Array {
   const step = Math.max(1, Math.ceil(sample.length / 3 / most));
   if (step === 1) return sample;
   const few = new Float64Array(3 * Math.floor(sample.length / 3 / step));
-  for (let i = 0; i < few.length; i += 3) few.set(sample.subarray(step * i, step * i + 3), i);
+  for (let i = 0; i < few.length; i += 3) {
+    few[i] = sample[step * i]!;
+    few[i + 1] = sample[step * i + 1]!;
+    few[i + 2] = sample[step * i + 2]!;
+  }
   return few;
 }
 

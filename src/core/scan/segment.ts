@@ -37,13 +37,14 @@ export function segmentScan(cloud: PointCloud, options: SegmentOptions = {}): Se
   }
   const sample = sampleOf(cloud, seed);
   onProgress?.(0.1);
-  const facets = facetsOf(thinned(sample, FOR_FACETS));
+  const few = thinned(sample, FOR_FACETS);
+  const facets = facetsOf(few);
   const upright = upKnown ? unit(up) : uprightDirection(facets, up);
   const aligned = alignedFrame(facets, upright);
   const box = findWalls(facetsIn(aligned, facets));
   if (box === null) return { reason: NO_ALCOVE };
   onProgress?.(0.3);
-  const located = locate(facets, sample, frameOf(aligned, box), (box.sides[1] - box.sides[0]) / 2, options);
+  const located = locate(facets, { few, sample }, frameOf(aligned, box), (box.sides[1] - box.sides[0]) / 2, options);
   if (located === null) return { reason: NO_ALCOVE };
   const { frame, found } = located;
 
@@ -85,7 +86,7 @@ function frameOf(aligned: RigidFrame, { axis, into, back, sides }: WallBox): Rig
 
 function locate(
   facets: Facets,
-  sample: Float64Array,
+  { few, sample }: { few: Float64Array; sample: Float64Array },
   first: RigidFrame,
   half: number,
   { seed = 1, levelAboveFloor = 1250, rimAboveFloor = 500 }: SegmentOptions,
@@ -97,8 +98,9 @@ function locate(
     const walls = wallFields(here, half, random);
     if (walls === null) return null;
     const depth = depthOf(here, [walls.left, walls.right]);
-    const points = new Float64Array(sample.length);
-    movePoints(frame, sample, points);
+    const seen = round === ROUNDS ? sample : few;
+    const points = new Float64Array(seen.length);
+    movePoints(frame, seen, points);
     const levels = levelsOf(here, points, walls, depth);
     if (round === ROUNDS) {
       const flank = { left: flankOf(here, walls.left, -1), right: flankOf(here, walls.right, 1) };

@@ -2,7 +2,7 @@ import type { AlcoveModel, Part } from '../alcove';
 import type { Side } from '../job-file';
 import { AXES, SURFACE_NAMES } from '../scan';
 import type { Surface } from '../surface';
-import { poseOf, takenBy, type Triple } from './pose';
+import { poseOf, type Triple, takenBy } from './pose';
 import { isPose, type ScanInUse, type ScanUnknown, type SurfaceUnknown, unknownsOf } from './scanInUse';
 
 /** One cell, or one height of a front edge, as an observation equation: `misfit` = `row`·δ + noise. */

@@ -112,12 +112,7 @@ function projectedBasis(
       touched[used] = k;
       touch[used++] = line[k]! / sd[i]!;
     }
-    const off = residual[i]!;
-    for (let s = 0; s < used; s++) {
-      const [row, at] = [touched[s]! * q, touch[s]!];
-      seen[touched[s]!]! += at * off;
-      for (let t = 0; t <= s; t++) spread[row + touched[t]!]! += at * touch[t]!;
-    }
+    addRow(touched, touch, used, residual[i]!, spread, seen);
     for (let t = 0; t < shared.length; t++) {
       const [each, along] = [shared[t]!, orthonormal[t]![i]!];
       for (let s = 0; s < used; s++) each[touched[s]!]! += touch[s]! * along;
@@ -126,6 +121,24 @@ function projectedBasis(
   for (const each of shared)
     for (let k = 0; k < q; k++) for (let l = 0; l <= k; l++) spread[k * q + l]! -= each[k]! * each[l]!;
   return tridiagonal(spread, seen, q);
+}
+
+/** Adds one cell's row, `used` entries at the columns `touched` in rising order, to the lower triangle and the right side. */
+function addRow(
+  touched: Int32Array,
+  touch: Float64Array,
+  used: number,
+  off: number,
+  spread: Float64Array,
+  seen: Float64Array,
+): void {
+  const q = seen.length;
+  for (let s = 0; s < used; s++) {
+    const row = touched[s]! * q;
+    const at = touch[s]!;
+    seen[touched[s]!]! += at * off;
+    for (let t = 0; t <= s; t++) spread[row + touched[t]!]! += at * touch[t]!;
+  }
 }
 
 /** φ is found where it moves by less than this share of itself from one round to the next. */

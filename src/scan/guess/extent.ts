@@ -1,7 +1,7 @@
 import { someOf } from './some-of';
 
 /** So many points tell the size as well as all. */
-const most = 20_000;
+const most = 6000;
 /** Of the points, left out at each end of an axis: stray ones say nothing of the size. */
 const stray = 0.01;
 

@@ -13,7 +13,7 @@ const [bins, endBins] = [50, 8];
 /** A flat face square to the axis holds at least this share of the points. */
 const face = 0.05;
 /** Points that are counted. */
-const most = 100_000;
+const most = 40_000;
 
 /**
  * The axis that points up: the one that the file says; else the usual one of its format. That gives way to the other of y
