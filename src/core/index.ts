@@ -126,7 +126,7 @@ export {
   soldLength,
   type TaxLine,
 } from './price';
-export { extent, spaced } from './range';
+export { evenlyAmong, extent, spaced } from './range';
 export { DELTA_0, normalCritical, SINGLE_SIGNIFICANCE, Z_95 } from './reliability';
 export type { Result } from './result';
 export {

@@ -1,2 +1,3 @@
+export { evenlyAmong } from './evenlyAmong';
 export { extent } from './extent';
 export { spaced } from './spaced';
