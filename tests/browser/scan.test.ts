@@ -34,6 +34,16 @@ test('a scan, from its file to the job, with the network off and by the keyboard
   await page.getByRole('button', { name: 'Undo the last mend' }).press('Enter');
   expect(await count('back wall')).toBe(back);
 
+  // What a pointer draws around is picked by numbers.
+  await page.getByText('Pick by place').press('Enter');
+  await page.getByRole('group', { name: 'Out from the back wall' }).getByLabel('to').pressSequentially('1');
+  await page.getByRole('button', { name: 'Pick these' }).press('Enter');
+  await expect(page.getByText(/^[\d,]+ points picked: by place\.$/)).toBeVisible();
+  await page.getByRole('button', { name: 'Set', exact: true }).press('Enter');
+  expect(await count('other things')).toBeGreaterThan(others + 0.9 * back);
+  await page.getByRole('button', { name: 'Undo the last mend' }).press('Enter');
+  expect(await count('back wall')).toBe(back);
+
   await page.getByRole('button', { name: 'Take it into the job' }).press('Enter');
   await expect(page.getByText('The scan is in the job. Its points are kept in this browser')).toBeVisible();
   await expect(page.getByText('Its points are kept in this browser.', { exact: false }).last()).toBeVisible();
