@@ -61,11 +61,14 @@ export function setPage(id: string, markdown: string, sizeOf: SizeOf): PageSourc
   return page;
 }
 
+/** Higher than this by its width, a picture shows a phone, and stands small. */
+const PHONE = 1.6;
+
 function figureOf({ href, text, title }: Tokens.Image, page: PageSource, sizeOf: SizeOf): string {
   const { width, height } = sizeOf(href);
   const index = page.pictures.push(href) - 1;
   const drawing = href.endsWith('.svg') ? ' data-drawing' : '';
-  const narrow = width < height ? ' data-narrow' : '';
+  const narrow = height > PHONE * width ? ' data-narrow' : '';
   const caption = title ? `<figcaption>${title}</figcaption>` : '';
   return `<figure${drawing}${narrow}><img src="${PICTURE(index)}" alt="${attribute(text)}" width="${width}" height="${height}" decoding="async">${caption}</figure>`;
 }
