@@ -28,7 +28,7 @@ const ROUNDS = 2;
  * from where they lie. Time and memory grow with the number of points, by one pass; the same seed gives the same labels.
  */
 export function segmentScan(cloud: PointCloud, options: SegmentOptions = {}): Segmented | NotSegmented {
-  const { seed = 1, up = [0, 1, 0], upKnown = false, onProgress, cancelled } = options;
+  const { seed = 1, up = [0, 1, 0], onProgress, cancelled } = options;
   const count = pointCount(cloud);
   if (count < LEAST_POINTS) {
     return {
@@ -38,15 +38,10 @@ export function segmentScan(cloud: PointCloud, options: SegmentOptions = {}): Se
   const sample = sampleOf(cloud, seed);
   onProgress?.(0.1);
   const few = thinned(sample, FOR_FACETS);
-  const facets = facetsOf(few);
-  const upright = upKnown ? unit(up) : uprightDirection(facets, up);
-  const aligned = alignedFrame(facets, upright);
-  const box = findWalls(facetsIn(aligned, facets));
-  if (box === null) return { reason: NO_ALCOVE };
-  onProgress?.(0.3);
-  const located = locate(facets, { few, sample }, frameOf(aligned, box), (box.sides[1] - box.sides[0]) / 2, options);
-  if (located === null) return { reason: NO_ALCOVE };
-  const { frame, found } = located;
+  // Where the alcove is a small part of what was scanned, too few facets are made of few points.
+  const sorted = alcoveIn(few, sample, options) ?? (few === sample ? null : alcoveIn(sample, sample, options));
+  if (sorted === null) return { reason: NO_ALCOVE };
+  const { frame, found, upright } = sorted;
 
   const labels = new Uint8Array(count);
   for (let from = 0; from < count; from += RUN) {
@@ -69,6 +64,24 @@ export function segmentScan(cloud: PointCloud, options: SegmentOptions = {}): Se
       upTurned: (Math.acos(Math.min(1, dot(unit(up), upright))) * 180) / Math.PI,
     },
   };
+}
+
+/** Upright, frame and surfaces, from facets made of the points `few`. */
+function alcoveIn(
+  few: Float64Array,
+  sample: Float64Array,
+  options: SegmentOptions,
+): { frame: RigidFrame; found: Found; upright: Vec } | null {
+  const { up = [0, 1, 0], upKnown = false, onProgress } = options;
+  const facets = facetsOf(few);
+  const upright = upKnown ? unit(up) : uprightDirection(facets, up);
+  const aligned = alignedFrame(facets, upright);
+  const box = findWalls(facetsIn(aligned, facets));
+  if (box === null) return null;
+  onProgress?.(0.3);
+  const half = (box.sides[1] - box.sides[0]) / 2;
+  const located = locate(facets, { few, sample }, frameOf(aligned, box), half, options);
+  return located && { ...located, upright };
 }
 
 const NO_ALCOVE =

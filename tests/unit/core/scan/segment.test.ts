@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LABEL, type PointCloud, type Segmented, segmentScan } from '../../../../src/core/scan';
+import { lehmer } from '../../../../src/core/scan/sample';
 import { plausibleAlcove } from '../../../simulate';
 import {
   clutteredScene,
@@ -50,6 +51,20 @@ describe('segmentScan', () => {
     for (const label of [LABEL.floor, LABEL.rim, LABEL.back, LABEL.left, LABEL.right, LABEL.front]) {
       expect(outcome.quality.counts[label], String(label)).toBeGreaterThan(200);
     }
+  });
+
+  it('finds the walls of an alcove that is an eighteenth of what was scanned', () => {
+    const { cloud } = scanned(emptyScene(alcove));
+    const alone = segmented(cloud).quality.counts;
+    const random = lehmer(5);
+    const [times, count] = [18, cloud.positions.length / 3];
+    const positions = Float32Array.from({ length: 3 * times * count }, (_, i) =>
+      i % 3 === 1 ? 3000 * (random() - 0.5) : 9000 * (random() - 0.5),
+    );
+    for (let i = 0; i < count; i++) positions.set(cloud.positions.subarray(3 * i, 3 * i + 3), 3 * times * i);
+    const { counts } = segmented({ ...cloud, positions }).quality;
+    for (const label of [LABEL.back, LABEL.left, LABEL.right])
+      expect(Math.abs(counts[label]! / alone[label]! - 1)).toBeLessThan(0.15);
   });
 
   it('survives six points of ten on towels, taps, bottles, a curtain and a person', () => {
