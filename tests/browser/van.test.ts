@@ -64,12 +64,12 @@ test('every wet joint is judged by its movement, and one that moves too far is a
   await openApp(page, '#van/materials');
   const joints = page.getByRole('region', { name: 'Joints', exact: true });
   const rim = joints.getByRole('row').filter({ hasText: 'Rim under the back panel' });
-  await expect(rim).toContainText(/\d\.\d mm: \d+ %/);
+  await expect(rim).toContainText(/\d\.\d{3} in: \d+ %/);
   await expect(page.getByText(/moves by more than its sealant/)).toHaveCount(0);
 
   await page.getByLabel('At most, 10⁻⁶ per °F').fill('42');
   await page.keyboard.press('Tab');
-  await expect(rim).toContainText(/0\.\d to \d\.\d mm: \d{3} %, too much/);
+  await expect(rim).toContainText(/0\.\d{3} to \d\.\d{3} in: \d{3} %, too much/);
   await expect(joints).toContainText('grows 16.7 to 42 × 10⁻⁶ per °F');
   await expect(page.getByText(/moves by more than its sealant/).first()).toBeVisible();
 
