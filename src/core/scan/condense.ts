@@ -216,12 +216,11 @@ function condensedGrid(
   const means = meansOf(grid);
   const usual = usualSpread(means, least);
   if (usual === null) return null;
-  const enough = (mean: RobustMean | null): RobustMean | null => (mean !== null && mean.count >= least ? mean : null);
-  const even = means.map((mean, k) =>
-    mean === null || enough(mean) === null || mean.spread > WIDE.times * usual + WIDE.more
-      ? null
-      : enough(crowdedMean(counts, sums, k * BINS, usual, mean)),
-  );
+  const even = means.map((mean, k) => {
+    if (mean === null || mean.count < least || mean.spread > WIDE.times * usual + WIDE.more) return null;
+    const crowded = crowdedMean(counts, sums, k * BINS, usual, mean);
+    return crowded !== null && crowded.count >= least ? crowded : null;
+  });
   const sdOf = ({ spread, count }: RobustMean): number =>
     Math.hypot(LEAST_SD, Math.max(spread, count < FEW ? usual : usual / 2) / Math.sqrt(count));
   const kept = withoutStrays(even, grid.columns, sdOf);

@@ -34,10 +34,11 @@ export function tridiagonal(s: Float64Array, v: Float64Array, q: number): Tridia
     }
     beside[k] = first > 0 ? -length : length;
     u[k + 1] = first - beside[k]!;
-    reflect(s, q, k + 1, u, w, 2 / (below + u[k + 1]! ** 2));
+    const scale = 2 / (below + u[k + 1]! ** 2);
+    reflect(s, q, k + 1, u, w, scale);
     let along = 0;
     for (let i = k + 1; i < q; i++) along += u[i]! * turned[i]!;
-    along *= 2 / (below + u[k + 1]! ** 2);
+    along *= scale;
     for (let i = k + 1; i < q; i++) turned[i]! -= along * u[i]!;
   }
   for (let k = 0; k < q; k++) diagonal[k] = s[k * q + k]!;

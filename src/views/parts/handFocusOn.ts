@@ -69,9 +69,10 @@ const inRow = (row: Element, removes: string): HTMLElement | null =>
   null;
 
 const usable = (within: Element, which: string): HTMLElement[] =>
-  [...within.querySelectorAll<HTMLElement>(which)].filter(
-    (each) => !each.matches(':disabled') && each.checkVisibility(),
-  );
+  [...within.querySelectorAll<HTMLElement>(which)].filter(canTakeFocus);
+
+/** Whether a control shows and is not disabled. */
+export const canTakeFocus = (each: HTMLElement): boolean => !each.matches(':disabled') && each.checkVisibility();
 
 const hasFocus = (): boolean => {
   const active = document.activeElement;

@@ -4,7 +4,7 @@ export { ChoiceField, type ChoiceFieldProps } from './ChoiceField';
 export { DateField } from './DateField';
 export { Download, type FileMade } from './Download';
 export { GuideLink } from './GuideLink';
-export { handFocusOn } from './handFocusOn';
+export { canTakeFocus, handFocusOn } from './handFocusOn';
 export {
   ArrowLeft,
   ArrowRight,

@@ -1,4 +1,5 @@
 import { type RefObject, useEffect } from 'react';
+import { canTakeFocus } from '../parts';
 
 /**
  * Focus that was in what this holds, and goes with it, returns to what had it before; where that is gone too, to the main
@@ -18,7 +19,7 @@ export function useFocusBack(within: RefObject<HTMLElement | null>): void {
     const observer = new MutationObserver(() => {
       if (!inside || document.activeElement !== document.body) return;
       inside = false;
-      const place = before?.isConnected && before.checkVisibility() && !before.matches(':disabled') ? before : null;
+      const place = before?.isConnected && canTakeFocus(before) ? before : null;
       (place ?? document.querySelector<HTMLElement>('main'))?.focus({ preventScroll: place === null });
     });
     document.addEventListener('focusin', follow);

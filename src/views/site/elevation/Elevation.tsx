@@ -54,10 +54,11 @@ export function Elevation({ picked, onPick }: ElevationProps) {
   }, [survey, all, best, activeKey]);
   const marks = useMarks(shown, frame, paper);
   const names = useMemo(
-    () => (paper && frame && settled ? lineNames(frame, paper, settled.job).map(roomOf) : []),
+    () => (paper && frame && settled ? lineNames(frame, paper, settled.job) : []),
     [paper, frame, settled],
   );
-  const tags = useTags(marks, paper, names);
+  const rooms = useMemo(() => names.map(roomOf), [names]);
+  const tags = useTags(marks, paper, rooms);
 
   const roving = useRoving(
     marks.map(({ place }) => place.key),
@@ -99,7 +100,14 @@ export function Elevation({ picked, onPick }: ElevationProps) {
           {paper && frame && settled ? (
             <div className={styles.paper} style={{ width: paper.width, height: paper.height }}>
               <svg width={paper.width} height={paper.height} aria-hidden="true">
-                <Ground frame={frame} paper={paper} job={settled.job} result={settled.result} picked={picked} />
+                <Ground
+                  frame={frame}
+                  paper={paper}
+                  names={names}
+                  job={settled.job}
+                  result={settled.result}
+                  picked={picked}
+                />
                 {marks.map(({ place }) => {
                   const tag = tags.get(place.key);
                   return (

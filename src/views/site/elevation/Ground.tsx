@@ -2,12 +2,13 @@ import type { Job, Result, Side, WallName } from '../../../core';
 import { wallTitle } from '../../findings';
 import styles from './elevation.module.css';
 import { type Frame, type Point, rimLine, wallOutline } from './frame';
-import { lineNames } from './lineNames';
+import type { LineName } from './lineNames';
 import type { Paper } from './paper';
 
 interface GroundProps {
   frame: Frame;
   paper: Paper;
+  names: readonly LineName[];
   job: Job;
   result: Result;
   picked: WallName | null;
@@ -17,7 +18,7 @@ const walls: readonly WallName[] = ['left', 'back', 'right'];
 const sides: readonly Side[] = ['left', 'right'];
 
 /** The unrolled walls with corners, rim, level and plumb line; broken where a size is supposed, not measured. */
-export function Ground({ frame, paper, job, result, picked }: GroundProps) {
+export function Ground({ frame, paper, names, job, result, picked }: GroundProps) {
   const { box, top } = frame;
   const points = (line: readonly Point[]) =>
     line
@@ -83,7 +84,7 @@ export function Ground({ frame, paper, job, result, picked }: GroundProps) {
       <polyline className={styles.rim} data-supposed={supposed('rim: height')} points={points(rimLine(frame))} />
       <line className={styles.level} x1={level[0][0]} x2={level[1][0]} y1={level[0][1]} y2={level[0][1]} />
       <line className={styles.plumb} x1={plumbX} x2={plumbX} y1={plumbTop} y2={plumbFoot} />
-      {lineNames(frame, paper, job).map(({ text, of, at: [x, y] }) => (
+      {names.map(({ text, of, at: [x, y] }) => (
         <text key={text} className={of === 'lines' ? styles.lineName : styles.edgeName} x={x} y={y}>
           {text}
         </text>

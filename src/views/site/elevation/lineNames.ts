@@ -1,6 +1,7 @@
 import type { Job } from '../../../core';
 import type { Frame, Point } from './frame';
 import type { Paper } from './paper';
+import type { KeptFree } from './tags';
 
 /** What a line of the drawing is called, and where that is written, px: the start of its base line. */
 export interface LineName {
@@ -18,6 +19,7 @@ const LETTER = 6.2;
 /** Of a letter with what hangs below the base line, px. */
 const HEIGHT = 14;
 
+/** The names of the lines that `Ground` draws, each at its line. */
 export function lineNames(frame: Frame, paper: Paper, { fit }: Pick<Job, 'fit'>): LineName[] {
   const { left } = frame.front;
   const [levelX, levelY] = paper.at(frame.point('left', left(0), 0));
@@ -33,7 +35,7 @@ export function lineNames(frame: Frame, paper: Paper, { fit }: Pick<Job, 'fit'>)
 }
 
 /** The room that a name takes: its middle and its size, px. */
-export function roomOf({ text, at: [x, y] }: LineName): { x: number; y: number; width: number; height: number } {
+export function roomOf({ text, at: [x, y] }: LineName): KeptFree {
   const width = LETTER * text.length;
   return { x: x + width / 2, y: y - HEIGHT / 2 + 3, width, height: HEIGHT };
 }

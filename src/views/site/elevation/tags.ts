@@ -50,8 +50,7 @@ type Spot = PlacedTag & Area;
 
 /**
  * Puts each tag on its line, or beside it where others lie there, where it covers the others, and what is to be kept free,
- * least; within the drawing.
- * Tags of short lines, which have the least choice, come first.
+ * least; within the drawing. Tags of short lines, which have the least choice, come first.
  */
 export function placeTags(loose: readonly LooseTag[], area: Area, free: readonly KeptFree[] = []): PlacedTag[] {
   const order = [...loose].sort((a, b) => lengthOf(a) - lengthOf(b));
