@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { fieldKey, useDraft, useSessionState } from '../../../job';
+import { useDraft, useSessionState } from '../../../job';
 import { useLengths } from '../../parts';
 import {
   type PlaceState,
@@ -50,10 +50,7 @@ export function useMarks(places: readonly SurveyPlace[], frame: Frame | null, pa
       const drawn = drawnPlace(place, frame);
       if (!drawn) return [];
       const state = stateOf(place, settled?.result.adjustment, isUnfinished);
-      const words =
-        state === 'unfinished' && place.id !== null
-          ? unfinishedWords(place, typed[fieldKey([place.list, place.id, 'value'])], lengths)
-          : tagWords(place, lengths);
+      const words = state === 'unfinished' ? unfinishedWords(place, typed, lengths) : tagWords(place, lengths);
       const sign = state === 're-measure' || state === 'unfinished' ? state : null;
       const at = ({ wall, at: station, height }: Drawn['from']) => paper.at(frame.point(wall, station, height));
       const text = (sign === null ? 0 : SIGN) + CHARACTER * words.short.length + (words.bow === 0 ? 0 : BOW) + PADDING;

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import { editableLength, type PlannedReading } from '../../../core';
-import { fieldFault, fieldKey, type Session, valueAt } from '../../../job';
-import { fieldsOf, inReadingOrder, type PlaceField, pathOf, valueIn } from './fields';
+import { fieldFault, type Session, valueAt } from '../../../job';
+import { fieldsOf, inReadingOrder, type PlaceField, pathOf, unreadIn, valueIn } from './fields';
 import { keyOfItem, type SurveyPlace } from './place';
 import { nextStep, type Step, surveyOf } from './survey-places';
 
@@ -52,9 +52,8 @@ export function createEntryStore(draftStore: Session['draft']) {
   const draft = () => draftStore.getState().draft;
 
   const textOf = (place: SurveyPlace, field: PlaceField): string => {
-    const path = pathOf(place, field);
-    const unread = path && draft().typed[fieldKey(path)];
-    if (unread) return unread;
+    const unread = unreadIn(draft().typed, place, field);
+    if (unread !== undefined) return unread;
     const value = valueIn(draft().job, place, field);
     if (value === undefined) return '';
     return field.kind === 'length' ? editableLength(value, draft().job.display) : String(value);
@@ -62,8 +61,7 @@ export function createEntryStore(draftStore: Session['draft']) {
   const isEntered = (place: SurveyPlace, index: number): boolean => {
     const field = fieldsOf(place)[index];
     if (!field || valueIn(draft().job, place, field) === undefined) return false;
-    const path = pathOf(place, field);
-    return path !== null && draft().typed[fieldKey(path)] === undefined;
+    return unreadIn(draft().typed, place, field) === undefined;
   };
 
   return createStore<EntryState>()((set, get) => {

@@ -1,4 +1,12 @@
-import { type DraftFixture, type DraftJob, type EntryKind, type FieldPath, valueAt } from '../../../job';
+import {
+  type Draft,
+  type DraftFixture,
+  type DraftJob,
+  type EntryKind,
+  type FieldPath,
+  fieldKey,
+  valueAt,
+} from '../../../job';
 import type { SurveyPlace, Where } from './place';
 
 /** One number of a place. */
@@ -60,4 +68,10 @@ export const pathOf = ({ list, id }: SurveyPlace, field: PlaceField): FieldPath 
 export const valueIn = (job: DraftJob, place: SurveyPlace, field: PlaceField): number | undefined => {
   const path = pathOf(place, field);
   return path === null ? undefined : (valueAt(job, path) as number | undefined);
+};
+
+/** The text in a field that does not read as a number yet, undefined where it reads: the number before does not count. */
+export const unreadIn = (typed: Draft['typed'], place: SurveyPlace, field: PlaceField): string | undefined => {
+  const path = pathOf(place, field);
+  return path === null ? undefined : typed[fieldKey(path)];
 };

@@ -1,6 +1,7 @@
 import { type AdjustmentReport, type ReadingReport, takenValue } from '../../../core';
-import type { DraftReading } from '../../../job';
+import type { Draft, DraftReading } from '../../../job';
 import type { Lengths } from '../../parts';
+import { fieldsOf, unreadIn } from './fields';
 import type { SurveyPlace } from './place';
 
 export type PlaceState = 'empty' | 'unfinished' | 'taken' | 're-measure' | 'off';
@@ -36,16 +37,20 @@ const nothing: TagWords = { short: '', long: '', bow: 0 };
 const MOST_TYPED = 9;
 
 /** What is typed at a place and does not read as a number yet: the number before it does not count any more. */
-export function unfinishedWords(place: SurveyPlace, typed: string | undefined, lengths: Lengths): TagWords {
-  if (typed === undefined) return tagWords(place, lengths);
-  const text = typed.trim();
-  if (text === '') return { ...nothing, short: '…' };
-  return {
-    ...nothing,
-    short: text.length > MOST_TYPED ? `${text.slice(0, MOST_TYPED - 1)}…` : text,
-    long: `“${text}”`,
-  };
+export function unfinishedWords(place: SurveyPlace, typed: Draft['typed'], lengths: Lengths): TagWords {
+  const unread = fieldsOf(place).map((field) => unreadIn(typed, place, field)?.trim());
+  if (place.id === null || unread.every((text) => text === undefined)) return tagWords(place, lengths);
+  const texts = unread.filter((text) => text !== undefined && text !== '');
+  const quoted = texts.map((text) => `“${text}”`);
+  if (place.list === 'fixtures') return { ...nothing, short: place.where.id, long: quoted.join(', ') };
+  if (place.where.kind === 'plumb') {
+    const words = gapsWords(place.where, (gap) => unread[gap] !== undefined);
+    return { ...words, long: [words.long, ...quoted].join(', ') };
+  }
+  return { ...nothing, short: cutShort(texts[0] ?? '…'), long: quoted.join(', ') };
 }
+
+const cutShort = (text: string) => (text.length > MOST_TYPED ? `${text.slice(0, MOST_TYPED - 1)}…` : text);
 
 /** What was read at a place. */
 export function tagWords({ list, where, times }: SurveyPlace, lengths: Lengths): TagWords {
@@ -54,12 +59,7 @@ export function tagWords({ list, where, times }: SurveyPlace, lengths: Lengths):
 }
 
 function readingWords(reading: DraftReading, times: number, lengths: Lengths): TagWords {
-  if (reading.kind === 'plumb') {
-    const gaps = reading.gaps ?? [];
-    const read = gaps.filter(({ value }) => value !== undefined).length;
-    const short = read === gaps.length ? `${read} gaps` : `${read} of ${gaps.length}`;
-    return { ...nothing, short, long: read === gaps.length ? short : `${short} gaps` };
-  }
+  if (reading.kind === 'plumb') return gapsWords(reading, () => false);
   if (reading.value === undefined) return nothing;
   const repeats = (reading.repeats ?? []).filter((each) => each !== undefined);
   const { mean, times: taken } = takenValue({ value: reading.value, repeats });
@@ -73,6 +73,13 @@ function readingWords(reading: DraftReading, times: number, lengths: Lengths): T
     short: `${short}${times > taken ? ` +${times - taken}` : taken > 1 ? ` ×${taken}` : ''}`,
     long: `${side}${reading.kind === 'straightedge' ? lengths.fine(Math.abs(mean)) : longValue(reading, mean, lengths)}${often}${more}`,
   };
+}
+
+function gapsWords(reading: DraftReading & { kind: 'plumb' }, isUnread: (gap: number) => boolean): TagWords {
+  const { gaps = [] } = reading;
+  const read = gaps.filter(({ value }, i) => value !== undefined && !isUnread(i)).length;
+  const short = read === gaps.length ? `${read} gaps` : `${read} of ${gaps.length}`;
+  return { ...nothing, short, long: read === gaps.length ? short : `${short} gaps` };
 }
 
 function shortValue({ kind }: DraftReading, value: number, lengths: Lengths): string {

@@ -54,6 +54,19 @@ describe('entry along the plan', () => {
     expect(Object.values(draft.getState().draft.typed)).toEqual(['28 13/']);
   });
 
+  it('takes up again what was typed, and nothing where the number was taken out', () => {
+    const { draft, entry, say, places } = open(left, right);
+    entry().openNext();
+    say('28 13/16');
+    const [place] = places();
+    for (const text of ['28 1', '']) {
+      draft.getState().type(['readings', place!.id!, 'value'], 'length', text);
+      draft.getState().leave();
+      entry().open(places()[0]!, 0);
+      expect(entry().active?.text).toBe(text);
+    }
+  });
+
   it('begins no reading before something is entered, and takes one back that is emptied', () => {
     const { entry, job, places } = open(left, right);
     entry().open(places()[0]!);
