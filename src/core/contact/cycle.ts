@@ -1,8 +1,9 @@
-import { type Band, emptyBand, factorBand, substituteBand } from './band';
+import { type Band, factorBand, substituteBand } from './band';
 import { type Patches, patchesOn, relaxPatches } from './patches';
 import { coarserMarks, coarserStates, GONE, nearby, rowStates, WHOLE } from './rowState';
 import { restAfterSweep, sweepBack, sweepFromZero } from './smooth';
-import { CENTRE, SIZE, type Stencil, WIDTH } from './stencil';
+import { CENTRE, SIZE, type Stencil } from './stencil';
+import { diagonalOf, stencilBand } from './stencilBand';
 import { copiesRow, emptyTied, type Rows, type Tied, tiedTimes, truncate } from './truncated';
 import { coarsenRows, prolong, restrict } from './twoGrid';
 
@@ -121,21 +122,13 @@ function prolongFree(coarse: Float64Array, x: Float64Array, { across, up, entrie
 }
 
 /** Factor of the smallest system; a share of the diagonal is added, more and more of it until it goes. */
-function factored({ across, up, entries, ties }: Tied, share = 1e-12): Band {
-  const size = across * up;
-  const band = Math.min(2 * across + 2, size - 1);
-  const matrix = emptyBand(size, band);
-  let largest = 0;
-  for (let k = 0; k < size; k++) largest = Math.max(largest, entries[k * SIZE + CENTRE]!);
-  for (let k = 0; k < size; k++) {
-    const [i, at] = [k % across, k * (band + 1) + band];
-    for (let e = 0; e < CENTRE; e++) {
-      const [p, q] = [(e % WIDTH) - 2, Math.floor(e / WIDTH) - 2];
-      const column = k + p + q * across;
-      if (i + p >= 0 && i + p < across && column >= 0) matrix.rows[at + column - k] = entries[k * SIZE + e]!;
-    }
-    const diagonal = entries[k * SIZE + CENTRE]!;
-    matrix.rows[at] = diagonal + ties[k]! + share * largest + (diagonal <= 0 ? largest || 1 : 0);
-  }
-  return factorBand(matrix) || share > 1 ? matrix : factored({ across, up, entries, ties }, 100 * share);
+function factored(tied: Tied, share = 1e-12): Band {
+  const matrix = stencilBand(tied);
+  const { rows, band } = matrix;
+  const diagonal = diagonalOf(tied);
+  const largest = diagonal.reduce((most, value) => Math.max(most, value), 0);
+  diagonal.forEach((value, k) => {
+    rows[k * (band + 1) + band] = value + tied.ties[k]! + share * largest + (value <= 0 ? largest || 1 : 0);
+  });
+  return factorBand(matrix) || share > 1 ? matrix : factored(tied, 100 * share);
 }

@@ -1,6 +1,7 @@
-import { emptyBand, factorBand, substituteBand } from './band';
+import { factorBand, substituteBand } from './band';
 import type { SplineGrid } from './splineGrid';
-import { plateStencil } from './stencil';
+import { plateStencil, times } from './stencil';
+import { diagonalOf, stencilBand } from './stencilBand';
 import type { BendingStiffness } from './stiffness';
 
 /** Share of the mean diagonal that is added, so that a sheet touching in fewer than three places still has an answer. */
@@ -17,40 +18,18 @@ export function followFloor(
   stiffness: BendingStiffness,
   held: Uint8Array,
 ): (floorMove: Float64Array) => Float64Array {
-  const { across, up } = grid;
-  const size = across * up;
-  const { entries } = plateStencil(grid, stiffness);
-  const band = 2 * across + 2;
-  const width = band + 1;
-  const matrix = emptyBand(size, band);
-  const { rows } = matrix;
-  const tie = (TIE * entries.reduce((sum, value, e) => (e % 25 === 12 ? sum + value : sum), 0)) / size;
-  const neighbours = (k: number, visit: (column: number, entry: number) => void): void => {
-    for (let e = 0; e < 25; e++) {
-      const entry = entries[k * 25 + e] as number;
-      if (entry !== 0) visit(k + (e % 5) - 2 + (Math.floor(e / 5) - 2) * across, entry);
-    }
-  };
-  for (let k = 0; k < size; k++) {
-    if (held[k]) rows[k * width + band] = 1;
-    else {
-      neighbours(k, (column, entry) => {
-        if (column <= k && !held[column]) rows[k * width + band + column - k] = entry;
-      });
-      rows[k * width + band] = (rows[k * width + band] as number) + tie;
-    }
-  }
+  const stencil = plateStencil(grid, stiffness);
+  const diagonal = diagonalOf(stencil);
+  const size = diagonal.length;
+  const tie = (TIE * diagonal.reduce((sum, value) => sum + value, 0)) / size;
+  const matrix = stencilBand(stencil, held);
+  const { rows, band } = matrix;
+  for (let k = 0; k < size; k++) rows[k * (band + 1) + band] = held[k] ? 1 : diagonal[k]! + tie;
   factorBand(matrix);
   return (floorMove) => {
-    const x = new Float64Array(size);
-    for (let k = 0; k < size; k++) {
-      if (held[k]) x[k] = floorMove[k] as number;
-      else {
-        neighbours(k, (column, entry) => {
-          if (held[column]) x[k] = (x[k] as number) - entry * (floorMove[column] as number);
-        });
-      }
-    }
+    const ofHeld = floorMove.map((move, k) => (held[k] ? move : 0));
+    const x = times(stencil, ofHeld, new Float64Array(size));
+    for (let k = 0; k < size; k++) x[k] = held[k] ? floorMove[k]! : -x[k]!;
     substituteBand(matrix, x);
     return x;
   };

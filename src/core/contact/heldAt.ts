@@ -1,7 +1,8 @@
-import { type Band, emptyBand, factorBand, substituteBand } from './band';
+import { factorBand, substituteBand } from './band';
 import { splineWeights } from './splineAt';
 import type { SplineGrid } from './splineGrid';
-import { CENTRE, plateStencil, SIZE, type Stencil, WIDTH } from './stencil';
+import { plateStencil } from './stencil';
+import { diagonalOf, stencilBand } from './stencilBand';
 import type { BendingStiffness } from './stiffness';
 
 /** Each point holds this many times as stiffly as a cell of the plate resists, so that the plate gives way, not it. */
@@ -27,11 +28,10 @@ export function heldAt(
   points: readonly { u: number; v: number }[],
 ): (heights: ArrayLike<number>) => Float64Array {
   const stencil = plateStencil(grid, stiffness);
-  let most = 0;
-  for (let k = CENTRE; k < stencil.entries.length; k += SIZE) most = Math.max(most, stencil.entries[k]!);
+  const most = diagonalOf(stencil).reduce((largest, value) => Math.max(largest, value), 0);
   const hold = STIFFER * most;
   const weights = points.map(({ u, v }) => splineWeights(grid, u, v));
-  const band = lowerHalf(stencil);
+  const band = stencilBand(stencil);
   const { rows, band: width, size: count } = band;
   for (let k = 0; k < count; k++) rows[k * (width + 1) + width]! += FLOATING * most;
   for (const { at, weight } of weights) {
@@ -58,18 +58,4 @@ export function heldAt(
     }
     return forces;
   };
-}
-
-function lowerHalf({ across, up, entries }: Stencil): Band {
-  const band = emptyBand(across * up, 2 * across + 2);
-  for (let k = 0; k < band.size; k++) {
-    const [i, j] = [k % across, Math.floor(k / across)];
-    for (let e = 0; e <= CENTRE; e++) {
-      const [p, q] = [i + (e % WIDTH) - 2, j + Math.floor(e / WIDTH) - 2];
-      if (p < 0 || q < 0 || p >= across) continue;
-      const l = p + q * across;
-      band.rows[k * (band.band + 1) + band.band + l - k] = entries[k * SIZE + e]!;
-    }
-  }
-  return band;
 }

@@ -70,7 +70,7 @@ export function pressSheet(
     energies.push({ columns: grid.columns, rows: grid.rows, energy: fromWall });
     pressed = { grid, ...settled, energy, energies, rigid: false };
   }
-  return pressed as unknown as Pressed;
+  return pressed as Pressed;
 }
 
 /** A long free strip under even load sags pL⁴/64D at most about its middle support: less than can be measured. */

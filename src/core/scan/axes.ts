@@ -9,3 +9,5 @@ export const AXES = {
 export type SurfaceName = keyof typeof AXES;
 
 export const SURFACE_NAMES = ['back', 'left', 'right', 'rim'] as const satisfies readonly SurfaceName[];
+
+export const isSurfaceName = (name: string): name is SurfaceName => Object.hasOwn(AXES, name);

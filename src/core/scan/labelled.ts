@@ -1,8 +1,8 @@
-import { AXES, SURFACE_NAMES, type SurfaceName } from './axes';
+import { AXES, isSurfaceName, SURFACE_NAMES, type SurfaceName } from './axes';
 import { type PointCloud, pointCount } from './cloud';
 import { consensusPlane } from './consensus';
 import { addHeight, type Heights, roomForHeights } from './heights';
-import { LABEL } from './labels';
+import { LABEL, LABEL_NAMES } from './labels';
 import type { RigidFrame, Rows } from './rigidFrame';
 import { type RobustField, robustField } from './robustField';
 import { lehmer } from './sample';
@@ -15,7 +15,8 @@ const LEAST = 60;
 /** Points of a surface or of the walls beside the opening, as heights in the frame. */
 export type SomeOfEach = Partial<Record<SurfaceName | 'front', Heights>>;
 
-const NAMES = [null, null, 'rim', 'back', 'left', 'right', 'front', null] as const;
+/** Of each label, by its number, the surface that its points are heights of. */
+const NAMES = LABEL_NAMES.map((name) => (name === 'front' || isSurfaceName(name) ? name : null));
 const AXES_OF = NAMES.map((name) => (name === null || name === 'front' ? ([0, 1, 2] as const) : AXES[name]));
 
 /** A robust quadratic shape for each surface that has points of its label; labels may have been mended by hand. */

@@ -1,8 +1,5 @@
-/** Symmetric 3 × 3 matrix as xx, xy, xz, yy, yz, zz. */
-export type Symmetric = ArrayLike<number>;
-
 /**
- * Eigenvalues of a symmetric 3 × 3 matrix, smallest first, and the unit eigenvector of the smallest: Smith, Eigenvalues
+ * Eigenvalues of a symmetric 3 × 3 matrix xx, xy, xz, yy, yz, zz, smallest first, and the unit eigenvector of the smallest: Smith, Eigenvalues
  * of a symmetric 3 × 3 matrix (Communications of the ACM 4, 1961; from memory), the vector as the longest cross product
  * of two rows of A − λ I.
  */

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Scan } from '../../../core';
 import { useDraft, useSession } from '../../../job';
-import { Card, RemoveButton, Switch } from '../../parts';
+import { Card, RemoveButton, Switch, useLengths } from '../../parts';
 import { ScanFindings } from './ScanFindings';
 import { scaleWords } from './scale-words';
 import styles from './scan.module.css';
@@ -30,6 +30,7 @@ function ScanInJob({ scan }: { scan: Scan }) {
   const readings = useDraft(({ draft }) => draft.job.readings);
   const revision = useScan((state) => state.revision);
   const { show } = useScan.getState();
+  const lengths = useLengths();
   const [whole, setWhole] = useState(false);
   const { choose, remove } = session.draft.getState();
   const name = scan.source ?? scan.id;
@@ -55,7 +56,7 @@ function ScanInJob({ scan }: { scan: Scan }) {
           {whole ? 'Its points are kept in this browser.' : 'Its points are not kept here, only its cells.'}
         </span>
       </p>
-      <p className={styles.about}>{scaleWords(readings, scan.scaleSd)}</p>
+      <p className={styles.about}>{scaleWords(readings, scan.scaleSd, lengths)}</p>
       <div className={styles.row}>
         <Switch
           label={`Use ${name}`}

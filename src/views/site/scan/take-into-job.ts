@@ -6,7 +6,7 @@ import { type Sorted, useScan } from './scan-store';
 export async function takeIntoJob(session: Session, sorted: Sorted, keepPoints: boolean): Promise<void> {
   const { back, work, tell, putAway } = useScan.getState();
   const { positions, labels, source } = sorted;
-  const before = useScan.getState().stage;
+  const { stage: before, job } = useScan.getState();
   const condensing = condenseInWorker(positions, labels, tell);
   work('Taking the walls into the job', () => {
     condensing.cancel();
@@ -19,6 +19,10 @@ export async function takeIntoJob(session: Session, sorted: Sorted, keepPoints: 
       return;
     }
     const { draft } = session.draft.getState();
+    if (draft.id !== job) {
+      back(before, 'Another job was opened meanwhile, so that the scan was not taken in. Take it into the job again.');
+      return;
+    }
     const id = sorted.id ?? freeId(draft.job.scans);
     const place = draft.job.scans.find((scan) => scan.id === id);
     const scan: Scan = { scaleSd: 2, tiltSd: 5, biasSd: 0.5, ...place, ...cells, id, kind: 'scan', source };
