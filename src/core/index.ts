@@ -126,7 +126,7 @@ export {
   soldLength,
   type TaxLine,
 } from './price';
-export { evenlyAmong, extent, spaced } from './range';
+export { extent, spaced } from './range';
 export { DELTA_0, normalCritical, SINGLE_SIGNIFICANCE, Z_95 } from './reliability';
 export type { Result } from './result';
 export {
@@ -144,6 +144,7 @@ export {
   type SegmentOptions,
   type SegmentQuality,
   segmentScan,
+  somePoints,
 } from './scan';
 export type { ResidualMap } from './scanned';
 export { cautions, type SequenceStep } from './sequence';

@@ -1,3 +1,5 @@
+import { evenlyAmong } from '../range';
+
 /** Points of a surface as heights over a plane: places a and b, heights h, mm; `count` of them. */
 export interface Heights {
   count: number;
@@ -32,11 +34,10 @@ function grown(values: Float64Array): Float64Array {
   return larger;
 }
 
-/** Every k-th, so that no more than `most` are left. */
+/** At most `most` of them, evenly through all. */
 export function fewerHeights(heights: Heights, most: number): Heights {
-  const step = Math.max(1, Math.ceil(heights.count / most));
-  if (step === 1) return heights;
-  const fewer = roomForHeights(Math.ceil(heights.count / step));
-  for (let i = 0; i < heights.count; i += step) addHeight(fewer, heights.a[i]!, heights.b[i]!, heights.h[i]!);
+  if (heights.count <= most) return heights;
+  const fewer = roomForHeights(most);
+  for (const i of evenlyAmong(heights.count, most)) addHeight(fewer, heights.a[i]!, heights.b[i]!, heights.h[i]!);
   return fewer;
 }

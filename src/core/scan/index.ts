@@ -5,3 +5,4 @@ export { LABEL, LABEL_NAMES, type LabelName } from './labels';
 export { frameAt, moved, movePoints, type RigidFrame, withOrigin } from './rigidFrame';
 export { segmentScan } from './segment';
 export type { NotSegmented, Segmented, SegmentOptions, SegmentQuality } from './segmented';
+export { somePoints } from './somePoints';

@@ -30,19 +30,6 @@ export function sampleOf(cloud: PointCloud, seed: number): Float64Array {
   return sample.subarray(0, filled);
 }
 
-/** Every k-th point of a sample, so that no more than `most` are left. */
-export function thinned(sample: Float64Array, most: number): Float64Array {
-  const step = Math.max(1, Math.ceil(sample.length / 3 / most));
-  if (step === 1) return sample;
-  const few = new Float64Array(3 * Math.floor(sample.length / 3 / step));
-  for (let i = 0; i < few.length; i += 3) {
-    few[i] = sample[step * i]!;
-    few[i + 1] = sample[step * i + 1]!;
-    few[i + 2] = sample[step * i + 2]!;
-  }
-  return few;
-}
-
 /** Park and Miller's minimal standard generator (1988), in [0, 1). */
 export function lehmer(seed: number): () => number {
   let state = (Math.abs(Math.floor(seed)) % 2147483646) + 1;

@@ -8,8 +8,9 @@ import { LABEL_NAMES } from './labels';
 import { levelsOf } from './levels';
 import { depthOf, flankOf } from './opening';
 import { frameAt, moved, movePoints, type RigidFrame } from './rigidFrame';
-import { lehmer, sampleOf, thinned } from './sample';
+import { lehmer, sampleOf } from './sample';
 import type { NotSegmented, Segmented, SegmentOptions } from './segmented';
+import { somePoints } from './somePoints';
 import { type Box, sharpened, wallFields } from './surfaces';
 import { uprightDirection } from './upright';
 import { cross, dot, plus, unit, type Vec } from './vec';
@@ -37,7 +38,7 @@ export function segmentScan(cloud: PointCloud, options: SegmentOptions = {}): Se
   }
   const sample = sampleOf(cloud, seed);
   onProgress?.(0.1);
-  const few = thinned(sample, FOR_FACETS);
+  const few = somePoints(sample, FOR_FACETS);
   // Where the alcove is a small part of what was scanned, too few facets are made of few points.
   const sorted = alcoveIn(few, sample, options) ?? (few === sample ? null : alcoveIn(sample, sample, options));
   if (sorted === null) return { reason: NO_ALCOVE };

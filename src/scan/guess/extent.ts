@@ -1,4 +1,4 @@
-import { someOf } from './some-of';
+import { somePoints } from '../../core';
 
 /** So many points tell the size as well as all. */
 const most = 6000;
@@ -12,7 +12,7 @@ export interface Extent {
 
 /** The box that holds the points but the strays, in their own axes and unit. */
 export function extentOf(positions: Float32Array): Extent {
-  const some = someOf(positions, most);
+  const some = somePoints(positions, most);
   const extent: Extent = { low: [0, 0, 0], high: [0, 0, 0] };
   for (const axis of [0, 1, 2] as const) {
     const values = new Float32Array(some.length / 3);

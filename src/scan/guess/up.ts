@@ -1,6 +1,6 @@
+import { somePoints } from '../../core';
 import type { RawScan, Up } from '../raw-scan';
 import { type Extent, sizeOf } from './extent';
-import { someOf } from './some-of';
 
 /** An axis must be this much longer than the usual one to be taken for the height instead. */
 const clearly = 1.35;
@@ -25,7 +25,7 @@ export function guessUp({ up, format, positions }: Pick<RawScan, 'up' | 'format'
   const size = sizeOf(extent);
   const usual = usualAxis[format];
   const other = usual === 1 ? 2 : 1;
-  const some = someOf(positions, most);
+  const some = somePoints(positions, most);
   const [atUsual, atOther] = [endsInFaces(some, usual, extent), endsInFaces(some, other, extent)];
   const turned = atUsual === atOther ? !atUsual && size[other] > clearly * size[usual] : atOther;
   return (turned ? other : usual) === 1 ? '+y' : '+z';
