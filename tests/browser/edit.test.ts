@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { benchWords, goTo, jobMenu, kept, openApp, valueField } from './app';
 import { coloursOf } from './colours';
@@ -77,6 +78,30 @@ test('text that is not a length stays as typed over a reload, and is not used', 
   await field.blur();
   await expect(row).not.toContainText('Not used yet');
   await expect(tag).toHaveCount(0);
+});
+
+test('a gap half typed stands in its place, and what is in hand can be read under the pointer too', async ({
+  page,
+}) => {
+  await openApp(page, '#site/readings');
+  const places = page.getByRole('toolbar', { name: /^Places of the survey/ });
+  await places
+    .getByRole('button', { name: /^Gaps to a hung line, .*: 4 gaps$/ })
+    .first()
+    .click();
+  const entry = page.getByTestId('entry');
+  const gaps = entry.getByRole('list', { name: 'Numbers of this place' }).getByRole('button');
+  await gaps.nth(1).click();
+  await entry.getByRole('textbox').fill('1 1/');
+  await gaps.nth(0).click();
+  await expect(gaps.nth(1)).toContainText('1 1/');
+  await expect(places.getByRole('button', { name: /3 of 4 gaps, “1 1\/” not finished$/ })).toHaveCount(1);
+  await gaps.nth(0).hover();
+  const { violations } = await new AxeBuilder({ page })
+    .include('[data-testid=entry]')
+    .withRules(['color-contrast'])
+    .analyze();
+  expect(violations.flatMap(({ nodes }) => nodes.map(({ html }) => html))).toEqual([]);
 });
 
 test('units switch what is shown and read, not what was measured', async ({ page }) => {

@@ -54,7 +54,10 @@ const cutShort = (text: string) => (text.length > MOST_TYPED ? `${text.slice(0, 
 
 /** What was read at a place. */
 export function tagWords({ list, where, times }: SurveyPlace, lengths: Lengths): TagWords {
-  if (list === 'fixtures') return { ...nothing, short: where.id };
+  if (list === 'fixtures') {
+    const { id, aboveRim } = where;
+    return { ...nothing, short: id, long: aboveRim === undefined ? '' : `${lengths.text(aboveRim)} above the rim` };
+  }
   return 'id' in where ? readingWords(where, times, lengths) : nothing;
 }
 

@@ -62,6 +62,7 @@ describe('words of a place that is not finished', () => {
     const valve = placeOf({
       fixtures: [{ id: 'valve', kind: 'valve', wall: 'left', aboveRim: 700, fromBack: 380, hole: 90 }],
     });
+    expect(tagWords(valve, lengths)).toEqual({ short: 'valve', long: '700.0 mm above the rim', bow: 0 });
     const typed = typedAt([['fixtures', 'valve', 'fromBack'], '15 /'], [['fixtures', 'valve', 'hole'], '3,,']);
     expect(unfinishedWords(valve, typed, lengths)).toEqual({ short: 'valve', long: '“15 /”, “3,,”', bow: 0 });
   });
