@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { openApp } from './app';
+import { goTo, openApp } from './app';
 
 const sizes = [
   { width: 390, height: 844 },
@@ -61,3 +61,26 @@ for (const size of sizes) {
     });
   }
 }
+
+/** Phones, tablets and laptops, upright and lying; 320 px is a page at 400 % (WCAG 2.2, 1.4.10). */
+const widths = [320, 360, 480, 720, 820, 901, 1180, 1280, 1401, 1681];
+
+test('at every width nothing scrolls sideways, and the bar on top is all there', async ({ page }) => {
+  test.setTimeout(600_000);
+  await openApp(page);
+  const cut: string[] = [];
+  for (const place of ['#jobs', '#guide/method', ...places]) {
+    await goTo(page, place);
+    await expect(page.locator('main').getByRole('heading', { level: 2 }).first()).toBeVisible();
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 800 });
+      const beyond = await page.evaluate(() => {
+        const bar = [...document.querySelectorAll('header button, header input, header a')];
+        const out = bar.filter((element) => element.getBoundingClientRect().right > window.innerWidth + 0.5);
+        return document.documentElement.scrollWidth > window.innerWidth || out.length > 0;
+      });
+      if (beyond) cut.push(`${place} at ${width}`);
+    }
+  }
+  expect(cut).toEqual([]);
+});
