@@ -1,12 +1,15 @@
 import { useSyncExternalStore } from 'react';
 
-const query = '(prefers-reduced-motion: reduce)';
+let list: MediaQueryList | null = null;
+const lessMotion = (): MediaQueryList => {
+  list ??= window.matchMedia('(prefers-reduced-motion: reduce)');
+  return list;
+};
 
 const watch = (changed: () => void) => {
-  const media = window.matchMedia(query);
-  media.addEventListener('change', changed);
-  return () => media.removeEventListener('change', changed);
+  lessMotion().addEventListener('change', changed);
+  return () => lessMotion().removeEventListener('change', changed);
 };
 
 /** True where the person asked for less motion. */
-export const useCalm = (): boolean => useSyncExternalStore(watch, () => window.matchMedia(query).matches);
+export const useCalm = (): boolean => useSyncExternalStore(watch, () => lessMotion().matches);

@@ -36,6 +36,27 @@ async function openJob(page: Page, name: string): Promise<void> {
   await expect(values(page).first()).toBeVisible();
 }
 
+/** Steps that undo keeps. */
+const UNDO_STEPS = 500;
+
+/**
+ * Renames both jobs, and back, until undo is full in each.
+ * @returns how often a job was changed
+ */
+export async function fillUndo(page: Page, [first = '', second = '']: string[]): Promise<number> {
+  for (const name of [second, first]) {
+    await openJob(page, name);
+    await goTo(page, '#guide/start');
+    for (let step = 1; step <= UNDO_STEPS; step++) {
+      await nameField(page).fill(step < UNDO_STEPS ? `${name}, step ${step}` : name);
+      await nameField(page).blur();
+    }
+    await kept(page);
+  }
+  await goTo(page, '#site/readings');
+  return 2 * UNDO_STEPS;
+}
+
 /** Types another number into a reading: a thirty-second of an inch more or less, by turns. */
 async function typeReading(page: Page, index: number, turn: number): Promise<void> {
   const field = values(page).nth(index);

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import { onCard } from './drawings';
+import { objectBytes } from './objectBytes';
 import { watchWorkers } from './workerHeaps';
 
 /** What is measured, by its name with its unit. */
@@ -16,12 +17,14 @@ export async function gaugesOf(page: Page): Promise<() => Promise<Sample>> {
     // What a finaliser lets go of is collected by the second turn.
     for (let turn = 0; turn < 2; turn++) await session.send('HeapProfiler.collectGarbage');
     const { usedSize } = await session.send('Runtime.getHeapUsage');
+    const objects = await objectBytes(session);
     const { nodes, documents, jsEventListeners } = await session.send('Memory.getDOMCounters');
     const { drawings, geometries, textures, programs } = await onCard(page);
     const workers = Object.entries(await workerHeaps()).map(([name, bytes]) => [`worker ${name}, kB`, bytes / KB]);
     const stored = await page.evaluate(storedBytes);
     return {
-      'script heap, kB': usedSize / KB,
+      'objects of script, kB': objects / KB,
+      'script heap with code, kB': usedSize / KB,
       ...Object.fromEntries(workers),
       'DOM nodes': nodes,
       documents,

@@ -1,12 +1,12 @@
 import type { Page } from '@playwright/test';
 import { watchDrawings } from './drawings';
-import { atEase, editRound, openBoth } from './edits';
+import { atEase, editRound, fillUndo, openBoth } from './edits';
 import { gaugesOf, type Sample } from './gauges';
 import { type Line, lineThrough } from './line';
 
 /** Growth per 1000 edits that is let pass; what a person changes in a day is about as much. */
 export const BOUNDS: Sample = {
-  'script heap, kB': 200,
+  'objects of script, kB': 200,
   'worker, kB': 200,
   'DOM nodes': 20,
   documents: 0.5,
@@ -34,7 +34,10 @@ export interface Soaked {
   samples: { edits: number; sample: Sample }[];
 }
 
-/** Edits two jobs for as long as is asked, and measures the page every few rounds. The page must be a new one. */
+/**
+ * Edits two jobs for as long as is asked, and measures the page every few rounds, once undo holds as much as it ever
+ * does. The page must be a new one.
+ */
 export async function soak(
   page: Page,
   { edits = Infinity, minutes = Infinity, ...options }: SoakOptions,
@@ -44,7 +47,7 @@ export async function soak(
   const jobs = await openBoth(page);
   const measure = await gaugesOf(page);
   const until = performance.now() + minutes * 60_000;
-  const soaked: Soaked = { edits: 0, samples: [] };
+  const soaked: Soaked = { edits: await fillUndo(page, jobs), samples: [] };
   for (let round = 1; soaked.edits < edits && performance.now() < until; round++) {
     soaked.edits += await editRound(page, jobs, round);
     if (round <= warmUp || round % every > 0) continue;
