@@ -8,8 +8,11 @@ export type Sample = Record<string, number>;
 
 const KB = 1000;
 
-/** Measures a page, each time after what has no owner any more was collected. */
-export async function gaugesOf(page: Page): Promise<() => Promise<Sample>> {
+/**
+ * Measures a page, each time after what has no owner any more was collected.
+ * @param withObjects the objects of its script too, which takes seconds
+ */
+export async function gaugesOf(page: Page, withObjects = false): Promise<() => Promise<Sample>> {
   const session = await page.context().newCDPSession(page);
   const workerHeaps = await watchWorkers(page);
   await session.send('HeapProfiler.enable');
@@ -17,13 +20,12 @@ export async function gaugesOf(page: Page): Promise<() => Promise<Sample>> {
     // What a finaliser lets go of is collected by the second turn.
     for (let turn = 0; turn < 2; turn++) await session.send('HeapProfiler.collectGarbage');
     const { usedSize } = await session.send('Runtime.getHeapUsage');
-    const objects = await objectBytes(session);
     const { nodes, documents, jsEventListeners } = await session.send('Memory.getDOMCounters');
     const { drawings, geometries, textures, programs } = await onCard(page);
     const workers = Object.entries(await workerHeaps()).map(([name, bytes]) => [`worker ${name}, kB`, bytes / KB]);
     const stored = await page.evaluate(storedBytes);
     return {
-      'objects of script, kB': objects / KB,
+      ...(withObjects && { 'objects of script, kB': (await objectBytes(session)) / KB }),
       'script heap with code, kB': usedSize / KB,
       ...Object.fromEntries(workers),
       'DOM nodes': nodes,

@@ -45,7 +45,7 @@ export async function soak(
   const { every = 1, warmUp = 3, told } = options;
   await watchDrawings(page);
   const jobs = await openBoth(page);
-  const measure = await gaugesOf(page);
+  const measure = await gaugesOf(page, true);
   const until = performance.now() + minutes * 60_000;
   const soaked: Soaked = { edits: await fillUndo(page, jobs), samples: [] };
   for (let round = 1; soaked.edits < edits && performance.now() < until; round++) {
