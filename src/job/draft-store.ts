@@ -55,7 +55,8 @@ export interface DraftState {
   redo(): void;
 }
 
-const undoSteps = 500;
+/** Steps that undo keeps; the oldest go first. */
+export const undoSteps = 500;
 
 /** Everything the person edits, with undo and redo (`store.temporal`). */
 export const createDraftStore = (first: Draft, now: () => Date = () => new Date()) => {

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { undoSteps } from '../../../src/job/draft-store';
 import { expect, goTo, jobMenu, kept, openApp } from '../app';
 
 /** Readings typed in one round. */
@@ -36,9 +37,6 @@ async function openJob(page: Page, name: string): Promise<void> {
   await expect(values(page).first()).toBeVisible();
 }
 
-/** Steps that undo keeps. */
-const UNDO_STEPS = 500;
-
 /**
  * Renames both jobs, and back, until undo is full in each.
  * @returns how often a job was changed
@@ -47,14 +45,14 @@ export async function fillUndo(page: Page, [first = '', second = '']: string[]):
   for (const name of [second, first]) {
     await openJob(page, name);
     await goTo(page, '#guide/start');
-    for (let step = 1; step <= UNDO_STEPS; step++) {
-      await nameField(page).fill(step < UNDO_STEPS ? `${name}, step ${step}` : name);
+    for (let step = 1; step <= undoSteps; step++) {
+      await nameField(page).fill(step < undoSteps ? `${name}, step ${step}` : name);
       await nameField(page).blur();
     }
     await kept(page);
   }
   await goTo(page, '#site/readings');
-  return 2 * UNDO_STEPS;
+  return 2 * undoSteps;
 }
 
 /** Types another number into a reading: a thirty-second of an inch more or less, by turns. */
