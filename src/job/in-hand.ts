@@ -10,6 +10,13 @@ import { keptDraft } from './kept-draft';
 /** Steps of undo are remembered for so many jobs of a visit. */
 const remembered = 8;
 
+/** A job that was in hand before, as it was put down. */
+interface PutDown extends Steps {
+  draft: Draft;
+  /** the one that storage has it with */
+  revision: number;
+}
+
 /**
  * The job in hand as storage and the other pages see it: who edits it, what of it is kept, and the change from one job
  * to the next. Nothing that was typed is dropped: what cannot be written over the kept job becomes a job of its own.
@@ -19,7 +26,7 @@ export class InHand {
   private untouched = false;
   /** jobs that were put down before they could be written */
   private readonly unwritten = new Map<string, JobKeeper>();
-  private readonly steps = new Map<string, Steps & { revision: number }>();
+  private readonly putDown = new Map<string, PutDown>();
 
   constructor(private readonly parts: InHandParts) {
     this.keeper = this.keeperAt(0);
@@ -74,12 +81,15 @@ export class InHand {
     const left = this.unwritten.get(kept.id);
     this.unwritten.delete(kept.id);
     const pending = left?.pending ?? null;
-    const draft = pending?.draft ?? kept;
+    this.keeper = left ?? this.keeperAt(record.revision);
+    const putDown = this.putDown.get(kept.id);
+    const before = putDown?.revision === this.keeper.revision ? putDown : undefined;
+    // The steps share what is alike with the draft that they led to. A copy out of storage shares nothing: with every
+    // turn to another job and back, undo would hold one more.
+    const draft = pending?.draft ?? before?.draft ?? kept;
     // What was typed before it could be written is no untouched demo any more, whatever storage has of it.
     this.untouched = (pending ?? record).untouched ?? false;
-    this.keeper = left ?? this.keeperAt(record.revision);
-    const steps = this.steps.get(draft.id);
-    this.parts.store.getState().take(draft, steps?.revision === this.keeper.revision ? steps : undefined);
+    this.parts.store.getState().take(draft, before);
     this.tellUnkept();
     await leaving;
     await this.enter(draft);
@@ -143,7 +153,7 @@ export class InHand {
     this.unwritten.delete(id);
     this.tellUnkept();
     this.parts.journal.clear(id);
-    this.steps.delete(id);
+    this.putDown.delete(id);
     this.parts.report.listed();
   }
 
@@ -169,8 +179,8 @@ export class InHand {
   private async leave(): Promise<void> {
     const { keep, store, report } = this.parts;
     const { keeper, untouched } = this;
-    const { draft, locked, leave } = store.getState();
-    leave();
+    store.getState().leave();
+    const { draft, locked } = store.getState();
     const { pastStates: past, futureStates: future } = store.temporal.getState();
     // Until it is written it can be had from here.
     if (!locked && !keeper.settled) this.unwritten.set(draft.id, keeper);
@@ -178,10 +188,10 @@ export class InHand {
     // It may have been taken up again meanwhile.
     if (locked || this.keeper === keeper) return;
     if (untouched) keeper.drop();
-    this.steps.delete(draft.id);
-    this.steps.set(draft.id, { past, future, revision: keeper.revision });
-    const [oldest] = this.steps.keys();
-    if (this.steps.size > remembered && oldest !== undefined) this.steps.delete(oldest);
+    this.putDown.delete(draft.id);
+    this.putDown.set(draft.id, { draft, past, future, revision: keeper.revision });
+    const [oldest] = this.putDown.keys();
+    if (this.putDown.size > remembered && oldest !== undefined) this.putDown.delete(oldest);
     if (keeper.settled) this.unwritten.delete(draft.id);
     this.tellUnkept();
     this.tellKept();

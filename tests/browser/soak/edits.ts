@@ -37,30 +37,25 @@ async function openJob(page: Page, name: string): Promise<void> {
   await expect(values(page).first()).toBeVisible();
 }
 
-/**
- * Renames both jobs, and back, until undo is full in each.
- * @returns how often a job was changed
- */
-export async function fillUndo(page: Page, [first = '', second = '']: string[]): Promise<number> {
-  for (const name of [second, first]) {
-    await openJob(page, name);
-    await goTo(page, '#guide/start');
-    for (let step = 1; step <= undoSteps; step++) {
-      await nameField(page).fill(step < undoSteps ? `${name}, step ${step}` : name);
-      await nameField(page).blur();
-    }
-    await kept(page);
-  }
-  await goTo(page, '#site/readings');
-  return 2 * undoSteps;
-}
-
 /** Types another number into a reading: a thirty-second of an inch more or less, by turns. */
 async function typeReading(page: Page, index: number, turn: number): Promise<void> {
   const field = values(page).nth(index);
   const [whole = '28'] = (await field.inputValue()).split(/[ .]/);
   await field.fill(`${whole} ${1 + ((turn * 2) % 8)}/16`);
   await field.blur();
+}
+
+/**
+ * Types into the readings of both jobs until undo is full in each, with steps as heavy as those of the rounds.
+ * @returns how often a job was changed
+ */
+export async function fillUndo(page: Page, [first = '', second = '']: string[]): Promise<number> {
+  for (const name of [second, first]) {
+    await openJob(page, name);
+    for (let step = 0; step < undoSteps; step++) await typeReading(page, step % TYPED, Math.floor(step / TYPED));
+    await kept(page);
+  }
+  return 2 * undoSteps;
 }
 
 async function chooseOnBench(page: Page, turn: number): Promise<number> {

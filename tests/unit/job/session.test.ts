@@ -91,6 +91,33 @@ describe('keeping', () => {
     expect((await keep.job(id))?.draft).toMatchObject({ job: { name: 'Mine' } });
   });
 
+  it('gives a job back as it was put down, with its steps of undo and no copy of it', async () => {
+    const { draft, state, openJob, shelf } = await open();
+    draft.getState().write(['name'], 'Mine');
+    const mine = draft.getState().draft;
+    await openJob({ ...testJob(), name: 'Other' });
+    await expect.poll(() => state.getState().keeping).toBe('kept');
+    expect(await shelf.open(mine.id)).toEqual({ ok: true });
+    expect(draft.getState().draft).toBe(mine);
+    draft.getState().undo();
+    expect(draft.getState().draft.job.name).toBe('Test alcove');
+    expect(draft.getState().draft.job.readings).toBe(mine.job.readings);
+  });
+
+  it('gives a job as it is kept where it was changed since it was put down', async () => {
+    const keep = await freshKeep();
+    const { draft, state, openJob, shelf } = await open(keep);
+    draft.getState().write(['name'], 'Mine');
+    const { id } = draft.getState().draft;
+    await openJob({ ...testJob(), name: 'Other' });
+    await expect.poll(() => state.getState().keeping).toBe('kept');
+    expect(await shelf.rename(id, 'Renamed')).toEqual({ ok: true });
+    expect(await shelf.open(id)).toEqual({ ok: true });
+    expect(draft.getState().draft.job.name).toBe('Renamed');
+    draft.getState().undo();
+    expect(draft.getState().draft.job.name).toBe('Renamed');
+  });
+
   it('does not collect demos in which nothing was changed', async () => {
     const keep = await freshKeep();
     const { openJob } = await open(keep);
