@@ -1,5 +1,6 @@
 import { ScanFault } from './fault';
 import { GrowingUint32 } from './growing';
+import { isPlace } from './is-place';
 import type { ScanLimits } from './limits';
 
 /** The corners and triangles of a mesh as they are read. A corner keeps its number, so none is left out here. */
@@ -20,7 +21,7 @@ export class MeshStore {
   }
 
   add(x: number, y: number, z: number): void {
-    const readable = (x + y + z) * 0 === 0;
+    const readable = isPlace(x, y, z);
     if (readable) this.origin ??= [x, y, z];
     else this.unread++;
     const at = 3 * this.corners++;

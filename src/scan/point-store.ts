@@ -1,3 +1,4 @@
+import { isPlace } from './is-place';
 import { ThinningGrid } from './thinning-grid';
 
 /**
@@ -6,7 +7,7 @@ import { ThinningGrid } from './thinning-grid';
  */
 export class PointStore {
   count = 0;
-  /** points that were no numbers */
+  /** points that were no places */
   unread = 0;
   /** points at exactly 0, 0, 0, which scanners write where nothing came back */
   atZero = 0;
@@ -36,7 +37,7 @@ export class PointStore {
   }
 
   add(x: number, y: number, z: number): void {
-    if ((x + y + z) * 0 !== 0) {
+    if (!isPlace(x, y, z)) {
       this.unread++;
       return;
     }
@@ -83,7 +84,7 @@ export class PointStore {
       const px = from[at + x]!;
       const py = from[at + y]!;
       const pz = from[at + z]!;
-      if ((px + py + pz) * 0 !== 0 || (px === 0 && py === 0 && pz === 0)) break;
+      if (!isPlace(px, py, pz) || (px === 0 && py === 0 && pz === 0)) break;
       positions[to] = px - ox;
       positions[to + 1] = py - oy;
       positions[to + 2] = pz - oz;

@@ -1,5 +1,6 @@
 import { blocksOf, bytesOf, eachLine, isEmptyLine, numbersIn, type ReadingWatch, type ScanFile } from '../bytes';
 import { ScanFault } from '../fault';
+import { isPlace } from '../is-place';
 import type { ScanLimits } from '../limits';
 import { PointStore } from '../point-store';
 import type { RawScan, TableLayout } from '../raw-scan';
@@ -42,7 +43,7 @@ export async function readTable(
   await eachLine(file, blocksOf(file, watch), (bytes, from, to) => {
     line++;
     if (to - from < shortestLine - 1 && isEmptyLine(bytes, from, to)) return;
-    if (numbersIn(bytes, from, to, marks, layout.columns, out) && (out[0]! + out[1]! + out[2]!) * 0 === 0) {
+    if (numbersIn(bytes, from, to, marks, layout.columns, out) && isPlace(out[0]!, out[1]!, out[2]!)) {
       begun = true;
       store.add(out[0]!, out[1]!, out[2]!);
       return;

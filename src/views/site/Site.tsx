@@ -33,7 +33,13 @@ export function Site({ part }: { part: SitePart }) {
   const [picked, setPicked] = useState<string | null>(null);
   return (
     <SurveyProvider>
-      <div className={styles.site} data-part={part}>
+      <PartTabs
+        label="Parts of the survey"
+        parts={parts}
+        value={part}
+        onChoose={(part) => goTo({ name: 'site', part })}
+        className={part === 'readings' ? `${styles.site} ${styles.reading}` : styles.site}
+      >
         <div className={styles.look}>
           {part === 'readings' && <Elevation picked={panelOf(picked)} onPick={setPicked} />}
           <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
@@ -44,13 +50,7 @@ export function Site({ part }: { part: SitePart }) {
           {picked && <Picked item={picked} />}
           <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
         </div>
-        <PartTabs
-          label="Parts of the survey"
-          parts={parts}
-          value={part}
-          onChoose={(part) => goTo({ name: 'site', part })}
-          className={styles.enter}
-        >
+        <div className={styles.enter}>
           <Tabs.Content value="readings" tabIndex={-1}>
             <div className={styles.entering}>
               <Entry />
@@ -75,8 +75,8 @@ export function Site({ part }: { part: SitePart }) {
             <Basics />
             <FieldSheet />
           </Tabs.Content>
-        </PartTabs>
-      </div>
+        </div>
+      </PartTabs>
     </SurveyProvider>
   );
 }

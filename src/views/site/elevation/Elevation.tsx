@@ -218,7 +218,7 @@ function Progress() {
   if (!planned) return null;
   return (
     <p className={styles.progress}>
-      {first > 0 ? `${first} more for a first template; ` : open.length > 0 && 'Enough for a first template; '}
+      {first > 0 ? `${first} more for a first template; ` : open.length > 0 && 'Readings enough for a first template; '}
       {open.length === 0 ? 'All of the plan is read' : `${open.length} of ${survey.steps.length} to go`}
     </p>
   );

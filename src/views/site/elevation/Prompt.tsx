@@ -4,10 +4,10 @@ import { gainWords, kindWords } from '../readings';
 import { useEntryState, useSurvey, whereWords } from '../survey';
 import styles from './elevation.module.css';
 
-/** Which reading to take next, and the way to enter it. */
+/** Which reading to take next, and the way to enter it; what it gains, once the readings are worked out. */
 export function Prompt() {
   const { entry, best } = useSurvey();
-  const next = useSessionState(({ result }) => result?.adjustment.next ?? null);
+  const next = useSessionState(({ result, working }) => (working ? null : (result?.adjustment.next ?? null)));
   const active = useEntryState((state) => state.active);
   const lengths = useLengths();
   if (active) return null;

@@ -6,7 +6,8 @@ export function readNotes({ seen, cube, unread, atZero, mesh }: RawScan, cubeTex
   if (cube !== null) {
     notes.push(`${seen.toLocaleString()} points were thinned: one was kept in each cube of ${cubeText}.`);
   }
-  if (unread > 0) notes.push(`${unread.toLocaleString()} points were no numbers and are left out.`);
+  if (unread > 0)
+    notes.push(`${unread.toLocaleString()} points were no numbers, or too far away to be places, and are left out.`);
   if (atZero > 0) {
     notes.push(
       `${atZero.toLocaleString()} points lie at exactly 0, 0, 0, where scanners put what did not come back; they are left out.`,

@@ -27,6 +27,14 @@ describe('a text of points', () => {
     });
   });
 
+  it('leaves out a point that a slip in an exponent puts further away than any place, and counts it', async () => {
+    const given = text((point, i) => (i === 40 ? `${point[0]} ${point[1]} 0.96e75` : point.join(' ')));
+    const scan = await scanIn(fileOf('a.xyz', given));
+    expect(scan.unread).toBe(1);
+    expect(scan.positions).toHaveLength(3 * (points.length - 1));
+    expect(scan.positions.every(Number.isFinite)).toBe(true);
+  });
+
   it.each([
     ['comma', ','],
     ['semicolon', ';'],
