@@ -84,3 +84,16 @@ test('at every width nothing scrolls sideways, and the bar on top is all there',
   }
   expect(cut).toEqual([]);
 });
+
+test('on a phone the parts of Site stand first, and a form of one right under them', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openApp(page, '#site/readings');
+  for (const [part, first] of [
+    ['Holes', page.getByRole('button', { name: 'Add a fixture' })],
+    ['Tub and tools', page.getByRole('textbox', { name: 'Level line above the floor' })],
+  ] as const) {
+    await page.getByRole('tab', { name: part }).click();
+    await expect(first).toBeInViewport();
+    await expect(page.getByRole('tab', { name: 'Readings' })).toBeInViewport();
+  }
+});

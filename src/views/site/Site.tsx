@@ -28,9 +28,52 @@ const parts: readonly (readonly [SitePart, string])[] = [
   ['basics', 'Tub and tools'],
 ];
 
+/** Entered with no need of the drawing: in one column they stand before it. */
+const formFirst: ReadonlySet<SitePart> = new Set(['holes', 'basics']);
+
 /** In the alcove: readings in, and what they say about the walls. */
 export function Site({ part }: { part: SitePart }) {
   const [picked, setPicked] = useState<string | null>(null);
+  const look = (
+    <div key="look" className={styles.look}>
+      {part === 'readings' && <Elevation picked={panelOf(picked)} onPick={setPicked} />}
+      <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
+        {part === 'truth' && <HeatPane />}
+        {part === 'scan' && <ScanLook picked={picked} onPick={setPicked} />}
+      </Suspense>
+      {part !== 'truth' && part !== 'scan' && <AlcovePane picked={picked} onPick={setPicked} />}
+      {picked && <Picked item={picked} />}
+      <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
+    </div>
+  );
+  const enter = (
+    <div key="enter" className={styles.enter}>
+      <Tabs.Content value="readings" tabIndex={-1}>
+        <div className={styles.entering}>
+          <Entry />
+          <Readings />
+        </div>
+      </Tabs.Content>
+      <Tabs.Content value="scan" tabIndex={-1}>
+        <Suspense fallback={<p className={styles.wait}>Loading…</p>}>
+          <ScanPart />
+        </Suspense>
+      </Tabs.Content>
+      <Tabs.Content value="truth" tabIndex={-1}>
+        <Verdicts />
+        <Figures />
+        <SurveyRecord />
+      </Tabs.Content>
+      <Tabs.Content value="holes" tabIndex={-1}>
+        <Fixtures />
+        <Studs />
+      </Tabs.Content>
+      <Tabs.Content value="basics" tabIndex={-1}>
+        <Basics />
+        <FieldSheet />
+      </Tabs.Content>
+    </div>
+  );
   return (
     <SurveyProvider>
       <PartTabs
@@ -40,42 +83,7 @@ export function Site({ part }: { part: SitePart }) {
         onChoose={(part) => goTo({ name: 'site', part })}
         className={part === 'readings' ? `${styles.site} ${styles.reading}` : styles.site}
       >
-        <div className={styles.look}>
-          {part === 'readings' && <Elevation picked={panelOf(picked)} onPick={setPicked} />}
-          <Suspense fallback={<p className={styles.wait}>Loading the drawing…</p>}>
-            {part === 'truth' && <HeatPane />}
-            {part === 'scan' && <ScanLook picked={picked} onPick={setPicked} />}
-          </Suspense>
-          {part !== 'truth' && part !== 'scan' && <AlcovePane picked={picked} onPick={setPicked} />}
-          {picked && <Picked item={picked} />}
-          <Problems shown={null} onShow={(item) => goTo({ name: 'bench', item })} />
-        </div>
-        <div className={styles.enter}>
-          <Tabs.Content value="readings" tabIndex={-1}>
-            <div className={styles.entering}>
-              <Entry />
-              <Readings />
-            </div>
-          </Tabs.Content>
-          <Tabs.Content value="scan" tabIndex={-1}>
-            <Suspense fallback={<p className={styles.wait}>Loading…</p>}>
-              <ScanPart />
-            </Suspense>
-          </Tabs.Content>
-          <Tabs.Content value="truth" tabIndex={-1}>
-            <Verdicts />
-            <Figures />
-            <SurveyRecord />
-          </Tabs.Content>
-          <Tabs.Content value="holes" tabIndex={-1}>
-            <Fixtures />
-            <Studs />
-          </Tabs.Content>
-          <Tabs.Content value="basics" tabIndex={-1}>
-            <Basics />
-            <FieldSheet />
-          </Tabs.Content>
-        </div>
+        {formFirst.has(part) ? [enter, look] : [look, enter]}
       </PartTabs>
     </SurveyProvider>
   );

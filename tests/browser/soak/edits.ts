@@ -78,12 +78,19 @@ export async function walk(page: Page): Promise<void> {
 }
 
 /**
- * One round of edits, as a person goes about: readings, undo and redo, choices, other parts of the app, another job.
+ * One round of edits, as a person goes about: another job, readings, undo and redo, choices, other parts of the app.
  * It ends where it began: at the readings of the first job.
  * @returns how often the job was changed
  */
 export async function editRound(page: Page, [first = '', second = '']: string[], round: number): Promise<number> {
   let edits = 0;
+  // First, so that nothing of it is on the page any more when the round ends.
+  if (round % OTHER_EVERY === 0) {
+    await openJob(page, second);
+    await typeReading(page, 0, round);
+    edits++;
+    await openJob(page, first);
+  }
   for (let i = 0; i < TYPED; i++, edits++) await typeReading(page, i, round);
   for (const keys of ['Control+z', 'Control+z', 'Control+Shift+z', 'Control+z']) {
     await page.keyboard.press(keys);
@@ -91,12 +98,6 @@ export async function editRound(page: Page, [first = '', second = '']: string[],
   }
   edits += await chooseOnBench(page, round);
   await walk(page);
-  if (round % OTHER_EVERY === 0) {
-    await openJob(page, second);
-    await typeReading(page, 0, round);
-    edits++;
-    await openJob(page, first);
-  }
   await goTo(page, '#site/readings');
   return edits;
 }
