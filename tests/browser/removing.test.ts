@@ -162,13 +162,16 @@ test('who removes shelves, lengths and points by keyboard goes on as well', asyn
   }
 });
 
-test('who takes prices, lines and choices out by keyboard goes on as well', async ({ page }) => {
+test('who takes prices and lines out by keyboard goes on as well', async ({ page }) => {
   await openFull(page, '#client/price');
   await removeAll(() => button(page, /^Take what else, row \d, out$/), button(page, 'Add something else'));
   await removeAll(() => button(page, /^Take row \d out$/), button(page, 'Add a width of trim'));
   const quote = page.getByRole('region', { name: 'On the quote' });
   await removeAll(() => button(quote, /^Take line \d out$/), button(quote, 'Add a line'));
-  await goTo(page, '#client/choices');
+});
+
+test('who takes choices out by keyboard goes on as well', async ({ page }) => {
+  await openFull(page, '#client/choices');
   const out = () => button(page, 'Take out');
   await expect(out()).toHaveCount(2, { timeout: 60_000 });
   await press(out().first());
