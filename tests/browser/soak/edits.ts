@@ -37,7 +37,7 @@ async function openJob(page: Page, name: string): Promise<void> {
   await expect(values(page).first()).toBeVisible();
 }
 
-/** Types another number into a reading: a thirty-second of an inch more or less, by turns. */
+/** Types another number into a reading: an eighth of an inch more with each turn, and back after four. */
 async function typeReading(page: Page, index: number, turn: number): Promise<void> {
   const field = values(page).nth(index);
   const [whole = '28'] = (await field.inputValue()).split(/[ .]/);
