@@ -69,12 +69,12 @@ float toJoint(vec2 p) {
   return min(min(f.x, 1.0 - f.x) * size, min(f.y, 1.0 - f.y) * 0.5 * size);
 }
 
-vec3 largeFormat(vec2 p) {
+// A face of a large-format field, without its joints.
+vec3 fieldFace(vec2 p) {
   vec2 cell = floor(field(p));
   float shade = hash(cell + 0.5) - 0.5;
   float drift = cloud(p / (0.6 * size) + 31.0 * cell) - 0.5;
-  vec3 face = colour * (1.0 + 0.05 * shade + 0.09 * drift + 0.015 * (noise(p * 0.8) - 0.5));
-  return mix(second, face, smoothstep(JOINT, JOINT + 0.8, toJoint(p)));
+  return colour * (1.0 + 0.05 * shade + 0.09 * drift + 0.015 * (noise(p * 0.8) - 0.5));
 }
 
 // Height of half-round ribs from their groove, as a share of their radius.
@@ -90,11 +90,18 @@ float heightOf(vec2 p) {
   return 0.02 * noise(p * 0.12);
 }
 
-vec3 colourOf(vec2 p) {
+// What is coarse, and so taken once a texel.
+vec3 groundOf(vec2 p) {
   if (look == 1) return stone(p);
-  if (look == 2) return mix(second, colour, 0.25 + 0.75 * smoothstep(0.0, 0.75, rib(p.x))) * (1.0 + 0.03 * (cloud(vec2(p.x, p.y * 0.06) * 0.3) - 0.5));
-  if (look == 3) return largeFormat(p);
+  if (look == 2) return colour * (1.0 + 0.03 * (cloud(vec2(p.x, p.y * 0.06) * 0.3) - 0.5));
+  if (look == 3) return fieldFace(p);
   return colour * (1.0 + 0.012 * (cloud(p * 0.01) - 0.5));
+}
+
+// How much of the ground is seen, and how much of the second colour: finer than a texel.
+float groundShare(vec2 p) {
+  if (look == 2) return 0.25 + 0.75 * smoothstep(0.0, 0.75, rib(p.x));
+  return smoothstep(JOINT, JOINT + 0.8, toJoint(p));
 }
 
 void main() {
@@ -108,13 +115,14 @@ void main() {
     painted = vec4(0.5 + 0.5 * normalize(vec3(-slope, 1.0)), 1.0);
     return;
   }
+  vec3 ground = groundOf(p);
   if (look < 2) {
-    painted = vec4(colourOf(p), 1.0);
+    painted = vec4(ground, 1.0);
     return;
   }
-  vec3 sum = vec3(0.0);
+  float seen = 0.0;
   for (int i = 0; i < 2; i++) {
-    for (int j = 0; j < 2; j++) sum += colourOf(p + texel * (vec2(i, j) - 0.5) * 0.5);
+    for (int j = 0; j < 2; j++) seen += 0.25 * groundShare(p + texel * (vec2(i, j) - 0.5) * 0.5);
   }
-  painted = vec4(0.25 * sum, 1.0);
+  painted = vec4(mix(second, ground, seen), 1.0);
 }

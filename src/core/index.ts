@@ -11,6 +11,7 @@ export type {
   Suspect,
 } from './adjust';
 export type { Advice } from './advice';
+export { basisOf } from './basisOf';
 export type { BedReport, Contact, Convergence, Patch, PlaceOnBed, Shim } from './bed';
 export { type Carried, type GettingIn, movePoint, type Passage, type Pose, type WayIn } from './carry';
 export {

@@ -1,10 +1,11 @@
 import { createStore } from 'zustand/vanilla';
-import { type Fault, type Job, parseJobText, type Result } from '../core';
+import { basisOf, type Fault, type Job, parseJobText, type Result } from '../core';
 import { draftOf } from './draft';
 import { createDraftStore } from './draft-store';
 import { InHand } from './in-hand';
 import { type Journal, noJournal } from './journal';
 import { type Keep, type KeptJob, StorageFault, type StorageTrouble } from './keep';
+import { keptBy } from './kept-by';
 import { keptDraft } from './kept-draft';
 import { latestOnly } from './latest-only';
 import { photosIn } from './photos';
@@ -85,7 +86,7 @@ export async function openSession({
   const restored = record === null ? null : keptDraft(record.draft);
   const draftStore = createDraftStore(restored ?? draftOf(first, newId()));
 
-  const requestSolve = latestOnly(solve, {
+  const requestSolve = latestOnly(keptBy(basisOf, solve), {
     done: (solved, result) =>
       setState({ result, solved, failure: null, unsolved: null, working: latestJob !== solved }),
     failed: (job, error) =>

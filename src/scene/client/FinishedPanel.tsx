@@ -39,7 +39,7 @@ export function FinishedPanel({ shape, panel, job, finish, shade, detail }: Fini
   const areaKey = JSON.stringify(flatArea(panel));
   // biome-ignore lint/correctness/useExhaustiveDependencies: finish and area are plain values, compared by their text
   const material = useMemo(() => {
-    const textures = finishTextures(gl, finish, flatArea(panel), sheets[panel.name], detail);
+    const textures = finishTextures(gl, finish, { area: flatArea(panel), sheet: sheets[panel.name], detail });
     const made = new MeshStandardMaterial({
       map: textures.colour,
       normalMap: textures.normal,

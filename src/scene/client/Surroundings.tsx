@@ -1,6 +1,6 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
-import { BufferGeometry, Float32BufferAttribute, MeshStandardMaterial, RepeatWrapping } from 'three';
+import { BufferGeometry, Float32BufferAttribute, MeshStandardMaterial } from 'three';
 import type { Finish, Job } from '../../core';
 import { BuiltMesh } from '../BuiltMesh';
 import { type AlcoveShape, joinMeshes, type MeshData, rimSolid } from '../geometry';
@@ -64,11 +64,7 @@ function Floor({ room, shade }: Pick<SurroundingsProps, 'room' | 'shade'>) {
   const material = useMemo(() => {
     const side = REPEAT / SCALE;
     const area = { left: 0, bottom: 0, width: side, height: side, sheet: { width: side, height: side } };
-    const textures = finishTextures(gl, floorFinish, area, 0, FLOOR_DETAIL);
-    for (const texture of [textures.colour, textures.normal]) {
-      texture.wrapS = RepeatWrapping;
-      texture.wrapT = RepeatWrapping;
-    }
+    const textures = finishTextures(gl, floorFinish, { area, sheet: 0, detail: FLOOR_DETAIL, repeats: true });
     const made = new MeshStandardMaterial({ map: textures.colour, normalMap: textures.normal, roughness: 0.6 });
     made.onBeforeCompile = shaded(shade);
     made.customProgramCacheKey = () => 'shaded';

@@ -1,13 +1,9 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { Job, Result } from '../../core';
+import { basisOf, type Job, type Result } from '../../core';
 import { useSession } from '../../job';
 
 const MOST_KEPT = 12;
 const solved = new Map<string, Promise<Result>>();
-
-/** What a result follows from: other looks, prices and names need no new one. */
-const keyOf = ({ finish: _, prices: __, quote: ___, choices: ____, name: _____, ...job }: Job): string =>
-  JSON.stringify(job);
 
 function resultOf(key: string, job: Job, solve: (job: Job) => Promise<Result>): Promise<Result> {
   const known = solved.get(key);
@@ -29,7 +25,7 @@ export interface Solved {
 /** Jobs with their results, worked out beside the page; the last few are kept. */
 export function useSolved(jobs: readonly Job[]): Solved[] {
   const { solve } = useSession();
-  const keys = useMemo(() => jobs.map(keyOf), [jobs]);
+  const keys = useMemo(() => jobs.map(basisOf), [jobs]);
   const [results, setResults] = useState<ReadonlyMap<string, Result | null>>(new Map());
   useEffect(() => {
     let gone = false;

@@ -34,6 +34,24 @@ describe('the result', () => {
     expect(asked).toHaveLength(1);
   });
 
+  it('is not asked for again where it follows from the same', async () => {
+    const asked: Job[] = [];
+    const { draft, state } = await open(freshKeep(), async (job) => {
+      asked.push(job);
+      return solved(job);
+    });
+    await expect.poll(() => state.getState().working).toBe(false);
+    const { result } = state.getState();
+    draft.getState().write(['name'], 'Another name');
+    await expect.poll(() => state.getState().solved?.name).toBe('Another name');
+    expect(state.getState()).toMatchObject({ working: false, failure: null });
+    expect(state.getState().result).toBe(result);
+    expect(asked).toHaveLength(1);
+    draft.getState().remove('readings', 'r1');
+    await expect.poll(() => state.getState().result).toEqual({ name: 'Another name', readings: 2 });
+    expect(asked).toHaveLength(2);
+  });
+
   it('tells when a job cannot be worked out, and recovers', async () => {
     const { draft, state } = await open(freshKeep(), async (job) => {
       if (job.readings.length < 3) throw new Error('too few');
@@ -144,7 +162,7 @@ describe('keeping', () => {
     const { draft, state } = await open(noKeep);
     expect(state.getState().keeping).toBe('not-kept');
     draft.getState().write(['name'], 'Still here');
-    await expect.poll(() => state.getState().result).toMatchObject({ name: 'Still here' });
+    await expect.poll(() => state.getState().solved).toMatchObject({ name: 'Still here' });
     expect(state.getState().keeping).toBe('not-kept');
   });
 
