@@ -49,6 +49,39 @@ test('another finish changes the picture, its name and the price', async ({ page
   await expect(back).toContainText('$414.00');
 });
 
+test('another name and another side paint no finish anew', async ({ page }) => {
+  // Each picture of a finish ends with its smaller copies.
+  await page.addInitScript(() => {
+    const { generateMipmap } = WebGL2RenderingContext.prototype;
+    WebGL2RenderingContext.prototype.generateMipmap = function (...args) {
+      const { dataset } = document.documentElement;
+      dataset.painted = String(1 + Number(dataset.painted ?? 0));
+      generateMipmap.apply(this, args);
+    };
+  });
+  const painted = async (more: number) => {
+    let last = 0;
+    const still = async () => {
+      const now = Number(await page.locator('html').getAttribute('data-painted'));
+      const same = now > more && now === last;
+      last = now;
+      return same;
+    };
+    await expect.poll(still, { intervals: [1000], timeout: 60_000 }).toBe(true);
+    return last;
+  };
+  await openClient(page, 'look');
+  const first = await painted(0);
+  await page.getByRole('textbox', { name: 'Name of the job' }).fill('Under another name');
+  await page.getByRole('radio', { name: 'Both' }).click();
+  await expect(page.getByRole('slider', { name: 'Line between Before and After' })).toBeVisible();
+  await page.getByRole('button', { name: 'Mill race' }).click();
+  const second = await painted(first);
+  await page.getByRole('button', { name: 'Saltpan' }).click();
+  const third = await painted(second);
+  expect(second - first).toBe(third - second);
+});
+
 test('choices stand side by side with what each hides and costs, and one becomes the plan', async ({ page }) => {
   await openClient(page, 'choices');
   const narrow = page.getByRole('region', { name: 'Narrow trim, ribbed' });

@@ -171,8 +171,6 @@ test('who takes prices and lines out by keyboard goes on as well', async ({ page
 });
 
 test('who takes choices out by keyboard goes on as well', async ({ page }) => {
-  // Three ways side by side are drawn in software.
-  test.slow();
   await openFull(page, '#client/choices');
   const out = () => button(page, 'Take out');
   await expect(out()).toHaveCount(2, { timeout: 60_000 });
