@@ -2,12 +2,15 @@ import { ScanFault } from './fault';
 import { GrowingUint32 } from './growing';
 import { isPlace } from './is-place';
 import type { ScanLimits } from './limits';
+import { LOOKED_AT, middleOf } from './origin';
 
 /** The corners and triangles of a mesh as they are read. A corner keeps its number, so none is left out here. */
 export class MeshStore {
   corners = 0;
   unread = 0;
-  origin: [number, number, number] | null = null;
+  /** corners whose origin is not chosen yet, x y z of each, and where they go; null once it is */
+  #first: { places: number[]; at: number[] } | null = { places: [], at: [] };
+  #origin: [number, number, number] | null = null;
   readonly #triangles = new GrowingUint32();
   #positions = new Float32Array(3 * 65_536);
 
@@ -20,16 +23,40 @@ export class MeshStore {
     return this.#triangles.length / 3;
   }
 
+  /** null before the first corner that could be read; those that come after this is asked do not move it */
+  get origin(): [number, number, number] | null {
+    this.#begin();
+    return this.#origin;
+  }
+
   add(x: number, y: number, z: number): void {
-    const readable = isPlace(x, y, z);
-    if (readable) this.origin ??= [x, y, z];
-    else this.unread++;
     const at = 3 * this.corners++;
     if (at === this.#positions.length) this.#makeRoom();
-    const [ox, oy, oz] = this.origin ?? [0, 0, 0];
-    this.#positions[at] = readable ? x - ox : Number.NaN;
-    this.#positions[at + 1] = readable ? y - oy : Number.NaN;
-    this.#positions[at + 2] = readable ? z - oz : Number.NaN;
+    if (!isPlace(x, y, z)) {
+      this.unread++;
+      this.#positions.fill(Number.NaN, at, at + 3);
+    } else if (this.#first === null) this.#put(at, x, y, z);
+    else {
+      this.#first.at.push(at);
+      if (this.#first.places.push(x, y, z) === 3 * LOOKED_AT) this.#begin();
+    }
+  }
+
+  #begin(): void {
+    const first = this.#first;
+    if (first === null || first.at.length === 0) return;
+    this.#first = null;
+    this.#origin = middleOf(first.places);
+    first.at.forEach((at, i) => {
+      this.#put(at, first.places[3 * i]!, first.places[3 * i + 1]!, first.places[3 * i + 2]!);
+    });
+  }
+
+  #put(at: number, x: number, y: number, z: number): void {
+    const [ox, oy, oz] = this.#origin!;
+    this.#positions[at] = x - ox;
+    this.#positions[at + 1] = y - oy;
+    this.#positions[at + 2] = z - oz;
   }
 
   /** Adds a face as a fan of triangles. */
@@ -54,6 +81,7 @@ export class MeshStore {
         `${this.name} is damaged: triangle ${(Math.floor(bad / 3) + 1).toLocaleString('en')} of its faces names corner ${(triangles[bad]! + 1).toLocaleString('en')}, but there are only ${this.corners.toLocaleString('en')}. Save the scan again.`,
       );
     }
+    this.#begin();
     const positions = this.#positions.slice(0, 3 * this.corners);
     this.#positions = new Float32Array(0);
     return { positions, triangles };

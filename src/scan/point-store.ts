@@ -1,9 +1,10 @@
 import { isPlace } from './is-place';
+import { LOOKED_AT, middleOf } from './origin';
 import { ThinningGrid } from './thinning-grid';
 
 /**
- * Points as they are read, in the file's own axes and unit, as 32-bit differences from the first of them: coordinates
- * far from zero, as in a surveyor's grid, lose nothing.
+ * Points as they are read, in the file's own axes and unit, as 32-bit differences from a place among the first of them:
+ * coordinates far from zero, as in a surveyor's grid, lose nothing.
  */
 export class PointStore {
   count = 0;
@@ -13,7 +14,9 @@ export class PointStore {
   atZero = 0;
   /** all that could be read, before thinning */
   seen = 0;
-  #ox = Number.NaN;
+  /** points whose origin is not chosen yet, x y z of each; null once it is */
+  #first: number[] | null = [];
+  #ox = 0;
   #oy = 0;
   #oz = 0;
   #positions: Float32Array<ArrayBuffer>;
@@ -26,9 +29,11 @@ export class PointStore {
     this.#positions = new Float32Array(3 * Math.max(1, Math.min(limit, expected)));
   }
 
-  /** null before the first point */
+  /** null before the first point; those that come after this is asked do not move it */
   get origin(): [number, number, number] | null {
-    return Number.isNaN(this.#ox) ? null : [this.#ox, this.#oy, this.#oz];
+    if (this.seen === 0) return null;
+    this.#begin();
+    return [this.#ox, this.#oy, this.#oz];
   }
 
   /** edge of the cubes of which each keeps one point; null while all points are kept */
@@ -45,7 +50,20 @@ export class PointStore {
       this.atZero++;
       return;
     }
-    if (this.seen++ === 0) [this.#ox, this.#oy, this.#oz] = [x, y, z];
+    this.seen++;
+    if (this.#first === null) this.#put(x, y, z);
+    else if (this.#first.push(x, y, z) === 3 * LOOKED_AT) this.#begin();
+  }
+
+  #begin(): void {
+    const first = this.#first;
+    if (first === null) return;
+    [this.#ox, this.#oy, this.#oz] = middleOf(first);
+    this.#first = null;
+    for (let at = 0; at < first.length; at += 3) this.#put(first[at]!, first[at + 1]!, first[at + 2]!);
+  }
+
+  #put(x: number, y: number, z: number): void {
     if (3 * this.count === this.#positions.length) this.#makeRoom();
     const positions = this.#positions;
     const at = 3 * this.count;
@@ -59,7 +77,7 @@ export class PointStore {
   addEvery(from: Float32Array | Float64Array, stride: number, x: number, y: number, z: number): void {
     let at = 0;
     while (at + stride <= from.length) {
-      if (this.#grid === null && this.seen > 0) at = this.#addPlainly(from, at, stride, x, y, z);
+      if (this.#grid === null && this.#first === null) at = this.#addPlainly(from, at, stride, x, y, z);
       if (at + stride > from.length) return;
       this.add(from[at + x]!, from[at + y]!, from[at + z]!);
       at += stride;
@@ -98,6 +116,7 @@ export class PointStore {
 
   /** The coordinates of the points kept, x y z of each. The store is done with after this. */
   take(): Float32Array<ArrayBuffer> {
+    this.#begin();
     const all = this.#positions;
     this.#positions = new Float32Array(3);
     this.#grid = null;

@@ -23,6 +23,14 @@ it('reads faces with normals, texture and numbers counted back from the end', as
   expect(coordinates(told)).toEqual(coordinates(plain));
 });
 
+it('loses nothing of the corners to one far away that comes first', async () => {
+  const scan = await scanIn(fileOf('a.obj', ['v 7e6 -3e6 1e6', ...corners].join('\n')));
+  const read = coordinates(scan).slice(3);
+  expect(read).toHaveLength(3 * points.length);
+  const off = points.flat().map((value, i) => Math.abs(read[i]! - value));
+  expect(Math.max(...off)).toBeLessThan(1e-6);
+});
+
 it.each([
   [[...corners, 'v 1 2'], /^Line 1,201 of a\.obj is no corner with x, y and z \("v 1 2"\)/],
   [[...corners, 'f 1 2 x'], /^Line 1,201 of a\.obj is no face/],
