@@ -1,7 +1,7 @@
 import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
 import type { Fixture, ReadingKind, Unread } from '../core';
-import { type Draft, type DraftFixture, type DraftReading, typedAfterRemoval, typedWithout } from './draft';
+import { type Draft, type DraftFixture, type DraftReading, typedAfterRemoval, typedMoved, typedWithout } from './draft';
 import { type EntryKind, rangeFault, readEntry } from './entry';
 import { withHistory } from './history';
 import { newFixture, newReading, placedReading } from './new-item';
@@ -45,6 +45,8 @@ export interface DraftState {
   addFixture(kind: Fixture['kind']): string;
   putOnWall(fixtureId: string, wall: Fixture['wall']): void;
   remove(list: 'readings' | 'fixtures' | 'studs' | 'scans' | 'choices', id: string): void;
+  /** Gives an item a name that no other of its list has. */
+  rename(list: 'choices', id: string, to: string): void;
   addGap(readingId: string): void;
   removeGap(readingId: string, index: number): void;
   /** Takes up another job, or this one as it was changed elsewhere, with the steps that undo goes back by. */
@@ -166,6 +168,11 @@ export const createDraftStore = (first: Draft, now: () => Date = () => new Date(
             edit(null, ({ job, typed }) => ({
               job: { ...job, [list]: job[list].filter((item) => item.id !== id) },
               typed: typedWithout(typed, [list, id]),
+            })),
+          rename: (list, id, to) =>
+            edit(null, ({ job, typed }) => ({
+              job: withValueAt(job, [list, id, 'id'], to),
+              typed: typedMoved(typed, [list, id], [list, to]),
             })),
           addGap: (readingId) => edit(null, ({ job }) => ({ job: withGaps(job, readingId, (gaps) => [...gaps, {}]) })),
           removeGap: (readingId, index) =>

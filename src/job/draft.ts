@@ -52,3 +52,12 @@ export function typedAfterRemoval(typed: Draft['typed'], list: FieldPath, index:
   });
   return Object.fromEntries(moved) as Draft['typed'];
 }
+
+/** The texts of a part of the job that is found under another path from now on. */
+export function typedMoved(typed: Draft['typed'], from: FieldPath, to: FieldPath): Draft['typed'] {
+  const moved = Object.entries(typed).map(([key, text]) => {
+    const path = pathOfKey(key);
+    return [startsWith(path, from) ? fieldKey([...to, ...path.slice(from.length)]) : key, text];
+  });
+  return Object.fromEntries(moved) as Draft['typed'];
+}

@@ -130,6 +130,25 @@ test('rows of the price list come and go without what is typed in the others', a
   await expect(width).toHaveValue('three fingers');
 });
 
+test('a choice is given another name, and only one that is free', async ({ page }) => {
+  await openClient(page, 'choices');
+  const choice = (name: string) => page.getByRole('region', { name, exact: true });
+  await choice('Narrow trim, ribbed').getByText('Change it').click();
+  const name = page.getByRole('textbox', { name: 'Name of this choice' });
+  await name.fill('Wide dark trim, two shelves');
+  await name.press('Enter');
+  await expect(choice('Narrow trim, ribbed').getByText('There is a choice of that name already.')).toBeVisible();
+  await name.fill('Ribs');
+  await name.press('Enter');
+  await expect(choice('Narrow trim, ribbed')).toHaveCount(0);
+  // Who works on it goes on there.
+  await expect(choice('Ribs').getByRole('textbox', { name: 'Name of this choice' })).toBeFocused();
+  await expect(choice('Ribs')).toContainText('“Ribs” would show');
+  await expect(page.getByTestId('finished')).toContainText('Ribs');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(choice('Narrow trim, ribbed')).toBeVisible();
+});
+
 test('two choices never have one name', async ({ page }) => {
   await openClient(page, 'choices');
   const called = page.getByRole('textbox', { name: 'Called' });

@@ -2,8 +2,8 @@ import { useId, useState } from 'react';
 import type { Job } from '../../core';
 import { useSession } from '../../job';
 import { Card } from '../parts';
+import { freeName, nameTaken } from './choice-name';
 import styles from './client.module.css';
-import { OWN_WAY } from './useWays';
 
 /** Adds a way to finish the alcove under a name. */
 export function AddChoice({ job }: { job: Job }) {
@@ -11,7 +11,7 @@ export function AddChoice({ job }: { job: Job }) {
   const id = useId();
   const [name, setName] = useState('');
   const clean = name.trim();
-  const taken = clean === OWN_WAY || job.choices.some((each) => each.id === clean);
+  const taken = nameTaken(job, clean);
   return (
     <Card title="Another choice">
       <form
@@ -45,8 +45,3 @@ export function AddChoice({ job }: { job: Job }) {
     </Card>
   );
 }
-
-const freeName = (job: Job): string => {
-  const taken = new Set(job.choices.map(({ id }) => id));
-  return ['Another way', 'A third way', 'A fourth way', 'One more way'].find((name) => !taken.has(name))!;
-};

@@ -1,5 +1,6 @@
 import { useDraft, useSession } from '../../job';
 import { NumberField, Switch } from '../parts';
+import { ChoiceName, type ChoiceNameProps } from './ChoiceName';
 import styles from './client.module.css';
 import { FinishForm } from './FinishForm';
 import { ShelvesOfChoice } from './ShelvesOfChoice';
@@ -11,8 +12,14 @@ const trimFields = [
   ['lip', 'Lip over the edge'],
 ] as const;
 
-/** What a choice has unlike the plan. @param tall height of the panels above the rim, mm */
-export function ChoiceForm({ id, tall }: { id: string; tall: number }) {
+interface ChoiceFormProps extends ChoiceNameProps {
+  /** height of the panels above the rim, mm */
+  tall: number;
+}
+
+/** What a choice is called, and what it has unlike the plan. */
+export function ChoiceForm({ tall, ...named }: ChoiceFormProps) {
+  const { id } = named;
   const choice = useDraft(({ draft }) => draft.job.choices.find((each) => each.id === id));
   const plan = useDraft(({ draft }) => draft.job);
   const { choose } = useSession().draft.getState();
@@ -20,6 +27,7 @@ export function ChoiceForm({ id, tall }: { id: string; tall: number }) {
   const at = ['choices', id] as const;
   return (
     <div className={styles.column}>
+      <ChoiceName {...named} />
       <Switch
         label="A finish of its own"
         on={choice.finish !== undefined}

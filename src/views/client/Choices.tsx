@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { Job, Result } from '../../core';
 import type { Side } from '../../scene';
 import { Segments } from '../parts';
@@ -27,6 +27,11 @@ export function Choices({ job, result, readOnly = false }: ChoicesProps) {
   const ways = useWays(job, result);
   const [layout, setLayout] = useState<Layout>('beside');
   const [against, setAgainst] = useState(1);
+  /** the name just given to a choice, until its card stands under it */
+  const [renamed, setRenamed] = useState<string | null>(null);
+  useEffect(() => {
+    if (ways.some(({ id }) => id === renamed)) setRenamed(null);
+  }, [ways, renamed]);
   const ready = useMemo(() => ways.filter((way): way is Way & { result: Result } => way.result !== null), [ways]);
   const wiped = layout === 'wiped' && ready.length > 1;
   const sides = useMemo(() => {
@@ -51,7 +56,13 @@ export function Choices({ job, result, readOnly = false }: ChoicesProps) {
       <StageControls unit={job.display} figures={sides.length === 1 ? 'dimensions' : null} finished />
       <div className={styles.ways} data-rows>
         {ways.map((way) => (
-          <WayCard key={way.id ?? ''} way={way} own={ways[0]!} readOnly={readOnly} />
+          <WayCard
+            key={way.id ?? ''}
+            {...{ way, readOnly }}
+            own={ways[0]!}
+            renamed={way.id === renamed && renamed !== null}
+            onRename={setRenamed}
+          />
         ))}
         {!readOnly && job.choices.length < MOST_OTHERS && <AddChoice job={job} />}
       </div>

@@ -1,17 +1,25 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { hidingOf, hidingPairs, type Job, lookWords, moneyText, nameOfFinish, priceOf, type Result } from '../../core';
 import { useSession } from '../../job';
 import { capital, counted, hidingSentence, hidingWords } from '../../output';
 import { Callout, Card, RemoveButton } from '../parts';
 import { ChoiceForm } from './ChoiceForm';
+import type { ChoiceNameProps } from './ChoiceName';
 import styles from './client.module.css';
 import { PriceTable } from './PriceTable';
 import type { Way } from './useWays';
 
+interface WayCardProps extends Pick<ChoiceNameProps, 'renamed' | 'onRename'> {
+  way: Way;
+  own: Way;
+  readOnly: boolean;
+}
+
 /** One way to finish the alcove: its list, what it costs, what it hides. */
-export function WayCard({ way, own, readOnly }: { way: Way; own: Way; readOnly: boolean }) {
+export function WayCard({ way, own, readOnly, renamed, onRename }: WayCardProps) {
   const { remove, chooseAll } = useSession().draft.getState();
   const { id, name, job, result, failed } = way;
+  const [open] = useState(renamed);
   const price = useMemo(() => (result ? priceOf(job, result) : null), [job, result]);
   const ownPrice = useMemo(() => (own.result ? priceOf(own.job, own.result) : null), [own]);
   const differences = useMemo(
@@ -72,9 +80,9 @@ export function WayCard({ way, own, readOnly }: { way: Way; own: Way; readOnly: 
       )}
       {!readOnly && id !== null && (
         <>
-          <details className={styles.own}>
+          <details className={styles.own} open={open}>
             <summary>Change it</summary>
-            <ChoiceForm id={id} tall={tall} />
+            <ChoiceForm {...{ id, tall, renamed, onRename }} />
           </details>
           <div className={styles.bar}>
             <button type="button" onClick={take}>

@@ -315,3 +315,25 @@ describe('lists and texts', () => {
     expect(store.getState().draft.typed).toEqual({});
   });
 });
+
+describe('a choice under another name', () => {
+  it('stays in its place with what is typed in it, as one step of undo', () => {
+    const { store, at, edit } = open();
+    for (const id of ['Ribbed', 'Marble']) edit().addTo(['choices'], { id, trim: { width: 40 } });
+    edit().type(['choices', 'Ribbed', 'trim', 'width'], 'length', 'two fingers');
+    edit().type(['choices', 'Marble', 'trim', 'width'], 'length', 'three');
+    edit().leave();
+    edit().rename('choices', 'Ribbed', 'Ribs');
+    expect(at(['choices'])).toEqual([
+      { id: 'Ribs', trim: { width: 40 } },
+      { id: 'Marble', trim: { width: 40 } },
+    ]);
+    expect(store.getState().draft.typed).toEqual({
+      [fieldKey(['choices', 'Ribs', 'trim', 'width'])]: 'two fingers',
+      [fieldKey(['choices', 'Marble', 'trim', 'width'])]: 'three',
+    });
+    edit().undo();
+    expect(at(['choices', 'Ribbed', 'trim', 'width'])).toBe(40);
+    expect(store.getState().draft.typed[fieldKey(['choices', 'Ribbed', 'trim', 'width'])]).toBe('two fingers');
+  });
+});
