@@ -7,7 +7,7 @@ import { Lights } from './Lights';
 import { LossWatch } from './LossWatch';
 import { Polyline } from './Polyline';
 import styles from './scene.module.css';
-import { type Tag, TagLayer, TagProjector } from './tags';
+import { type Tag, type TagBox, TagLayer, TagProjector } from './tags';
 import { Viewer } from './Viewer';
 
 const untagged: readonly Tag[] = [];
@@ -16,6 +16,8 @@ export interface AlcoveStageProps {
   rim: RimSolid;
   box: Box;
   tags?: readonly Tag[];
+  /** what the children put over the drawing, and tags leave free */
+  inTheWay?: () => readonly TagBox[];
   /** one sentence that says what is drawn */
   description: string;
   /** no motion that goes on by itself */
@@ -33,6 +35,7 @@ export function AlcoveStage({
   rim,
   box,
   tags = untagged,
+  inTheWay,
   description,
   calm,
   reset,
@@ -54,7 +57,7 @@ export function AlcoveStage({
           <Polyline key={i} points={points} colour={colours.outline} width={1.25} />
         ))}
         {children}
-        <TagProjector tags={tags} elements={elements} />
+        <TagProjector {...{ tags, elements, inTheWay }} />
         <Viewer box={box} calm={calm} reset={reset} from={from} />
         <LossWatch onLost={onLost} />
       </Canvas>

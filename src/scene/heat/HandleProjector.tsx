@@ -8,6 +8,8 @@ type Place = readonly [x: number, y: number];
 
 /** Where the handle stands for a share of its way, and the share whose place is nearest a point of the screen. */
 export interface HandleTrack {
+  /** where the handle's middle is on the screen */
+  at: Place;
   nearest(x: number, y: number): number;
 }
 
@@ -32,11 +34,11 @@ export function HandleProjector({ path, share, element, track }: HandleProjector
       on.set(x, y, z).project(camera);
       return [((on.x + 1) / 2) * size.width, ((1 - on.y) / 2) * size.height];
     });
-    track.current = { nearest: (x, y) => nearestShare(places, x, y) };
-    const handle = element.current;
-    if (!handle) return;
     const [x, y] = between(places, share);
     const [left, top] = [within(x, size.width), within(y, size.height)];
+    track.current = { at: [left, top], nearest: (x, y) => nearestShare(places, x, y) };
+    const handle = element.current;
+    if (!handle) return;
     handle.style.transform = `translate(${left}px, ${top}px) translate(-50%, -50%)`;
     handle.style.visibility = 'visible';
   });

@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { useCallback, useMemo, useRef } from 'react';
 import { AlcoveStage } from '../AlcoveStage';
 import { colours } from '../colours';
 import { Drawable } from '../Drawable';
@@ -57,6 +57,12 @@ function HeatDrawing({
   const tags = useMemo(() => (tagged ? heatTags(drawn, lengths) : []), [drawn, tagged, lengths]);
   const handle = useRef<HTMLDivElement>(null);
   const track = useRef<HandleTrack>(null);
+  const inTheWay = useCallback(() => {
+    if (!track.current || !handle.current) return [];
+    const { at } = track.current;
+    const { offsetWidth: width, offsetHeight: height } = handle.current;
+    return [{ x: at[0], y: at[1], width, height }];
+  }, []);
   const { wall, cut, share } = section;
   const field = walls.find(({ name }) => name === wall)!.field;
   const line = useMemo(
@@ -72,7 +78,7 @@ function HeatDrawing({
   );
   return (
     <div className={styles.stage}>
-      <AlcoveStage {...{ rim, box, tags, description, calm, reset, onLost }}>
+      <AlcoveStage {...{ rim, box, tags, inTheWay, description, calm, reset, onLost }}>
         {walls.map((each) => (
           <HeatWallMesh key={each.name} wall={each} range={range} interval={interval} />
         ))}

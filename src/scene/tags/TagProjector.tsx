@@ -1,16 +1,18 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { type RefObject, useEffect } from 'react';
 import { Vector3 } from 'three';
-import { arranged } from './arrange';
+import { arranged, type TagBox } from './arrange';
 import type { Tag } from './tag';
 
 interface TagProjectorProps {
   tags: readonly Tag[];
   elements: RefObject<Map<string, HTMLElement>>;
+  /** what stands over the drawing in this frame and is to be left free */
+  inTheWay?: () => readonly TagBox[];
 }
 
 /** Puts the tags' elements where their places appear on the screen, frame by frame. */
-export function TagProjector({ tags, elements }: TagProjectorProps) {
+export function TagProjector({ tags, elements, inTheWay }: TagProjectorProps) {
   const invalidate = useThree((state) => state.invalidate);
   // biome-ignore lint/correctness/useExhaustiveDependencies: other tags need another frame
   useEffect(() => invalidate(), [tags, invalidate]);
@@ -30,7 +32,7 @@ export function TagProjector({ tags, elements }: TagProjectorProps) {
         height: element.offsetHeight,
       };
     });
-    arranged(wanted, size).forEach((box, i) => {
+    arranged(wanted, size, inTheWay?.()).forEach((box, i) => {
       const element = elements.current.get(tags[i]!.key);
       if (!element) return;
       element.style.visibility = box ? 'visible' : 'hidden';

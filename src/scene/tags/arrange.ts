@@ -14,14 +14,16 @@ const overlap = (a: TagBox, b: TagBox): boolean =>
   Math.abs(a.x - b.x) * 2 < a.width + b.width + space && Math.abs(a.y - b.y) * 2 < a.height + b.height + space;
 
 /**
- * Moves tags off one another and into the frame, the first ones first. Null for one that finds no room.
+ * Moves tags off one another, off what is in the way, and into the frame, the first ones first. Null for one that finds
+ * no room.
  * @param wanted null for a tag that is out of view
  */
 export function arranged(
   wanted: readonly (TagBox | null)[],
   frame: { width: number; height: number },
+  inTheWay: readonly TagBox[] = [],
 ): (TagBox | null)[] {
-  const placed: TagBox[] = [];
+  const placed = [...inTheWay];
   return wanted.map((box) => {
     if (!box) return null;
     const x = Math.min(Math.max(box.x, box.width / 2 + space), frame.width - box.width / 2 - space);

@@ -1,3 +1,4 @@
+export type { TagBox } from './arrange';
 export { fitTags } from './fitTags';
 export { TagLayer } from './TagLayer';
 export { TagProjector } from './TagProjector';

@@ -24,7 +24,7 @@ export function ChoiceName({ id, renamed, onRename }: ChoiceNameProps) {
   }, [renamed]);
   return (
     <form
-      className={styles.form}
+      className={styles.named}
       onSubmit={(event) => {
         event.preventDefault();
         if (taken || name === id || name === '') return;
@@ -32,23 +32,21 @@ export function ChoiceName({ id, renamed, onRename }: ChoiceNameProps) {
         onRename(name);
       }}
     >
-      <span className={styles.stacked}>
-        <label htmlFor={field}>Name of this choice</label>
-        <input
-          ref={input}
-          id={field}
-          value={text}
-          maxLength={60}
-          placeholder={id}
-          aria-invalid={taken}
-          aria-describedby={`${field}-taken`}
-          onChange={({ target }) => setText(target.value)}
-        />
-        <span id={`${field}-taken`} role="status">
-          {taken && 'There is a choice of that name already.'}
-        </span>
-      </span>
+      <label htmlFor={field}>Name of this choice</label>
+      <input
+        ref={input}
+        id={field}
+        value={text}
+        maxLength={60}
+        placeholder={id}
+        aria-invalid={taken}
+        aria-describedby={`${field}-taken`}
+        onChange={({ target }) => setText(target.value)}
+      />
       <button type="submit">Rename</button>
+      <span id={`${field}-taken`} role="status">
+        {taken && 'There is a choice of that name already.'}
+      </span>
     </form>
   );
 }

@@ -24,6 +24,13 @@ describe('arranged', () => {
     expect(crowd.filter((each) => each !== null)).toHaveLength(5);
   });
 
+  it('keeps tags off what is in the way', () => {
+    const handle = { x: 120, y: 104, width: 44, height: 44 };
+    const [tag, far] = arranged([box(100, 100), box(300, 100)], frame, [handle]);
+    expect(Math.abs(tag!.y - handle.y)).toBeGreaterThanOrEqual((20 + 44) / 2);
+    expect(far).toEqual(box(300, 100));
+  });
+
   it('leaves out what is not in view', () => {
     expect(arranged([null, box(50, 50)], frame)[0]).toBeNull();
   });
