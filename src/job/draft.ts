@@ -42,22 +42,18 @@ export function typedWithout(typed: Draft['typed'], path: FieldPath): Draft['typ
   return Object.fromEntries(Object.entries(typed).filter(([key]) => !startsWith(pathOfKey(key), path)));
 }
 
+/** The same texts, each under the path that its field has from now on. */
+const typedUnder = (typed: Draft['typed'], pathOf: (path: FieldPath) => FieldPath): Draft['typed'] =>
+  Object.fromEntries(Object.entries(typed).map(([key, text]) => [fieldKey(pathOf(pathOfKey(key))), text]));
+
 /** Texts of the list items after `index` move up by one, those of the item itself go. */
-export function typedAfterRemoval(typed: Draft['typed'], list: FieldPath, index: number): Draft['typed'] {
-  const moved = Object.entries(typedWithout(typed, [...list, index])).map(([key, text]) => {
-    const path = pathOfKey(key);
+export const typedAfterRemoval = (typed: Draft['typed'], list: FieldPath, index: number): Draft['typed'] =>
+  typedUnder(typedWithout(typed, [...list, index]), (path) => {
     const at = path[list.length];
-    if (!startsWith(path, list) || typeof at !== 'number' || at < index) return [key, text];
-    return [fieldKey([...list, at - 1, ...path.slice(list.length + 1)]), text];
+    if (!startsWith(path, list) || typeof at !== 'number' || at < index) return path;
+    return [...list, at - 1, ...path.slice(list.length + 1)];
   });
-  return Object.fromEntries(moved) as Draft['typed'];
-}
 
 /** The texts of a part of the job that is found under another path from now on. */
-export function typedMoved(typed: Draft['typed'], from: FieldPath, to: FieldPath): Draft['typed'] {
-  const moved = Object.entries(typed).map(([key, text]) => {
-    const path = pathOfKey(key);
-    return [startsWith(path, from) ? fieldKey([...to, ...path.slice(from.length)]) : key, text];
-  });
-  return Object.fromEntries(moved) as Draft['typed'];
-}
+export const typedMoved = (typed: Draft['typed'], from: FieldPath, to: FieldPath): Draft['typed'] =>
+  typedUnder(typed, (path) => (startsWith(path, from) ? [...to, ...path.slice(from.length)] : path));

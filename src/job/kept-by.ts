@@ -1,12 +1,20 @@
-/** Runs `work`, but hands out what it made last where the next input has the same key. What failed is tried again. */
+/**
+ * Runs `work` once for inputs of one key, also while it runs, and hands out what it made. The `most` keys asked for last
+ * are kept; what failed is tried again.
+ */
 export function keptBy<In, Out>(
   keyOf: (input: In) => string,
+  most: number,
   work: (input: In) => Promise<Out>,
 ): (input: In) => Promise<Out> {
-  let last: { key: string; output: Out } | null = null;
-  return async (input) => {
+  const kept = new Map<string, Promise<Out>>();
+  return (input) => {
     const key = keyOf(input);
-    if (last?.key !== key) last = { key, output: await work(input) };
-    return last.output;
+    const made = kept.get(key) ?? work(input);
+    kept.delete(key);
+    kept.set(key, made);
+    if (kept.size > most) kept.delete(kept.keys().next().value!);
+    made.catch(() => kept.get(key) === made && kept.delete(key));
+    return made;
   };
 }

@@ -54,6 +54,9 @@ export interface SessionParts {
   newId?: () => string;
 }
 
+/** Results kept: of the job in hand, of its three choices, and the one before. */
+const MOST_KEPT = 5;
+
 /** A visit: the draft in hand, its result worked out as it changes, and each change kept. */
 export async function openSession({
   solve,
@@ -86,7 +89,8 @@ export async function openSession({
   const restored = record === null ? null : keptDraft(record.draft);
   const draftStore = createDraftStore(restored ?? draftOf(first, newId()));
 
-  const requestSolve = latestOnly(keptBy(basisOf, solve), {
+  const solveOnce = keptBy(basisOf, MOST_KEPT, solve);
+  const requestSolve = latestOnly(solveOnce, {
     done: (solved, result) =>
       setState({ result, solved, failure: null, unsolved: null, working: latestJob !== solved }),
     failed: (job, error) =>
@@ -165,7 +169,7 @@ export async function openSession({
       requestSolve(latestJob ?? unsolved);
     },
     /** Works out another job, such as a choice or one that came in a link. */
-    solve,
+    solve: solveOnce,
     state,
     shelf,
     photos: photosIn(keep),

@@ -1,7 +1,7 @@
 import { Canvas, useThree } from '@react-three/fiber';
 import { type ReactNode, useCallback, useMemo, useRef } from 'react';
 import { type Group, NeutralToneMapping } from 'three';
-import { basisOf, type Job, type Result } from '../../core';
+import type { Job, Result } from '../../core';
 import { Drawable } from '../Drawable';
 import { type AlcoveShape, alcoveShape } from '../geometry';
 import { LossWatch } from '../LossWatch';
@@ -103,9 +103,8 @@ function Stage({
   const size = useThree((state) => state.size);
   const groups = useRef<(Group | null)[]>([]);
   const { job } = sides[0]!;
-  const basis = basisOf(job);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another name or finish needs no other room
-  const room = useMemo(() => roomAround(shape, job), [shape, basis]);
+  const { levelAboveFloor, fit } = job;
+  const room = useMemo(() => roomAround(shape, levelAboveFloor, fit.top), [shape, levelAboveFloor, fit.top]);
   const shade = useMemo(() => shadeUniforms(room, shape.nominal.rim, job.rim.width), [room, shape, job.rim.width]);
   const view = viewSize(sides.length, wipe, size.width, size.height);
   const aspect = view.width / view.height;

@@ -1,14 +1,8 @@
-import type { Texture, WebGLRenderer } from 'three';
+import type { WebGLRenderer } from 'three';
 import type { Finish } from '../../core';
 import { FinishPainter, type Painted } from './finish-painter';
 import type { FlatArea } from './geometry';
 import { Shared } from './shared';
-
-export interface FinishTextures {
-  colour: Texture;
-  normal: Texture;
-  dispose(): void;
-}
 
 /** Pixels per mm, by what has the finest detail, and the most pixels along a side. */
 const fineness: Record<Finish['look'], number> = { plain: 0.05, stone: 0.5, ribbed: 0.75, 'large-format': 0.75 };
@@ -36,10 +30,10 @@ export function finishTextures(
   gl: WebGLRenderer,
   { trim: _, gloss: __, ...figure }: Finish,
   { area, sheet, detail = 1, repeats = false }: Surface,
-): FinishTextures {
+): Painted {
   const { painter, painted } = studioOf(gl);
   const along = (mm: number) => Math.max(16, Math.min(MOST, Math.round(mm * fineness[figure.look] * detail)));
   const painting = { figure, area, sheet, width: along(area.width), height: along(area.height), repeats };
   const { thing, release } = painted.take(JSON.stringify(painting), () => painter.paint(painting));
-  return { colour: thing.colour, normal: thing.normal, dispose: release };
+  return { ...thing, dispose: release };
 }

@@ -34,8 +34,8 @@ export function HandleProjector({ path, share, element, track }: HandleProjector
       on.set(x, y, z).project(camera);
       return [((on.x + 1) / 2) * size.width, ((1 - on.y) / 2) * size.height];
     });
-    const [x, y] = between(places, share);
-    const [left, top] = [within(x, size.width), within(y, size.height)];
+    const [across, down] = between(places, share);
+    const [left, top] = [within(across, size.width), within(down, size.height)];
     track.current = { at: [left, top], nearest: (x, y) => nearestShare(places, x, y) };
     const handle = element.current;
     if (!handle) return;

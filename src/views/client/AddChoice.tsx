@@ -1,14 +1,14 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import type { Job } from '../../core';
 import { useSession } from '../../job';
 import { Card } from '../parts';
 import { freeName, nameTaken } from './choice-name';
 import styles from './client.module.css';
+import { NameField } from './NameField';
 
 /** Adds a way to finish the alcove under a name. */
 export function AddChoice({ job }: { job: Job }) {
   const { addTo } = useSession().draft.getState();
-  const id = useId();
   const [name, setName] = useState('');
   const clean = name.trim();
   const taken = nameTaken(job, clean);
@@ -24,19 +24,7 @@ export function AddChoice({ job }: { job: Job }) {
         }}
       >
         <span className={styles.stacked}>
-          <label htmlFor={id}>Called</label>
-          <input
-            id={id}
-            value={name}
-            maxLength={60}
-            placeholder={freeName(job)}
-            aria-invalid={taken}
-            aria-describedby={`${id}-taken`}
-            onChange={({ target }) => setName(target.value)}
-          />
-          <span id={`${id}-taken`} role="status">
-            {taken && 'There is a choice of that name already.'}
-          </span>
+          <NameField label="Called" value={name} placeholder={freeName(job)} taken={taken} onChange={setName} />
         </span>
         <button type="submit" data-adds>
           Add a choice

@@ -1,7 +1,8 @@
-import { useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useDraft, useSession } from '../../job';
 import { nameTaken } from './choice-name';
 import styles from './client.module.css';
+import { NameField } from './NameField';
 
 export interface ChoiceNameProps {
   id: string;
@@ -14,7 +15,6 @@ export interface ChoiceNameProps {
 export function ChoiceName({ id, renamed, onRename }: ChoiceNameProps) {
   const job = useDraft(({ draft }) => draft.job);
   const { rename } = useSession().draft.getState();
-  const field = useId();
   const input = useRef<HTMLInputElement>(null);
   const [text, setText] = useState(id);
   const name = text.trim();
@@ -32,21 +32,15 @@ export function ChoiceName({ id, renamed, onRename }: ChoiceNameProps) {
         onRename(name);
       }}
     >
-      <label htmlFor={field}>Name of this choice</label>
-      <input
+      <NameField
         ref={input}
-        id={field}
+        label="Name of this choice"
         value={text}
-        maxLength={60}
         placeholder={id}
-        aria-invalid={taken}
-        aria-describedby={`${field}-taken`}
-        onChange={({ target }) => setText(target.value)}
+        taken={taken}
+        onChange={setText}
       />
       <button type="submit">Rename</button>
-      <span id={`${field}-taken`} role="status">
-        {taken && 'There is a choice of that name already.'}
-      </span>
     </form>
   );
 }

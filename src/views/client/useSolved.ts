@@ -2,18 +2,8 @@ import { useEffect, useMemo, useState } from 'react';
 import { basisOf, type Job, type Result } from '../../core';
 import { useSession } from '../../job';
 
+/** Of jobs shown lately. */
 const MOST_KEPT = 12;
-const solved = new Map<string, Promise<Result>>();
-
-function resultOf(key: string, job: Job, solve: (job: Job) => Promise<Result>): Promise<Result> {
-  const known = solved.get(key);
-  if (known !== undefined) return known;
-  const made = solve(job);
-  solved.set(key, made);
-  if (solved.size > MOST_KEPT) solved.delete(solved.keys().next().value!);
-  made.catch(() => solved.delete(key));
-  return made;
-}
 
 export interface Solved {
   job: Job;
@@ -33,7 +23,7 @@ export function useSolved(jobs: readonly Job[]): Solved[] {
       if (!gone) setResults((before) => new Map([...[...before].slice(-MOST_KEPT), [key, result]]));
     };
     keys.forEach((key, i) => {
-      resultOf(key, jobs[i]!, solve).then(
+      solve(jobs[i]!).then(
         (result) => put(key, result),
         () => put(key, null),
       );

@@ -11,6 +11,16 @@ const noKeep: Keep = { ...memoryKeep(), current: blocked, put: blocked, makeCurr
 const solved = async (job: Job) => ({ name: job.name, readings: job.readings.length }) as unknown as Result;
 const open = async (keep: Keep | Promise<Keep> = freshKeep(), work: (job: Job) => Promise<Result> = solved) =>
   openSession({ solve: work, keep: await keep, first: testJob() });
+/** A session that has worked out its first job, and every job that it asked to be worked out. */
+async function openRecorded() {
+  const asked: Job[] = [];
+  const session = await open(freshKeep(), async (job) => {
+    asked.push(job);
+    return solved(job);
+  });
+  await expect.poll(() => session.state.getState().working).toBe(false);
+  return { ...session, asked };
+}
 
 describe('the result', () => {
   it('follows the draft', async () => {
@@ -22,12 +32,7 @@ describe('the result', () => {
   });
 
   it('is asked for once per change of what is understood', async () => {
-    const asked: Job[] = [];
-    const { draft, state } = await open(freshKeep(), async (job) => {
-      asked.push(job);
-      return solved(job);
-    });
-    await expect.poll(() => state.getState().working).toBe(false);
+    const { asked, draft, state } = await openRecorded();
     draft.getState().type(['fit', 'top'], 'length', 'nonsense');
     draft.getState().leave();
     await expect.poll(() => state.getState().working).toBe(false);
@@ -35,12 +40,7 @@ describe('the result', () => {
   });
 
   it('is not asked for again where it follows from the same', async () => {
-    const asked: Job[] = [];
-    const { draft, state } = await open(freshKeep(), async (job) => {
-      asked.push(job);
-      return solved(job);
-    });
-    await expect.poll(() => state.getState().working).toBe(false);
+    const { asked, draft, state } = await openRecorded();
     const { result } = state.getState();
     draft.getState().write(['name'], 'Another name');
     await expect.poll(() => state.getState().solved?.name).toBe('Another name');

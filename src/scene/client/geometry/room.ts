@@ -1,4 +1,3 @@
-import type { Job } from '../../../core';
 import { spaced } from '../../../core';
 import { type AlcoveShape, gridMesh, joinMeshes, type MeshData, type Vec3 } from '../../geometry';
 
@@ -23,10 +22,14 @@ export interface Room {
   ceilingMesh: MeshData;
 }
 
-/** The alcove's walls as measured, carried on to floor and ceiling, with the room that it opens into. */
-export function roomAround(shape: AlcoveShape, job: Job): Room {
-  const floor = -job.levelAboveFloor;
-  const ceiling = Math.max(floor + CEILING, job.fit.top + ABOVE_TRIM);
+/**
+ * The alcove's walls as measured, carried on to floor and ceiling, with the room that it opens into.
+ * @param levelAboveFloor height of the level line, mm
+ * @param top of the panels, mm above the level line
+ */
+export function roomAround(shape: AlcoveShape, levelAboveFloor: number, top: number): Room {
+  const floor = -levelAboveFloor;
+  const ceiling = Math.max(floor + CEILING, top + ABOVE_TRIM);
   const heights = spaced(floor, ceiling, ROWS);
   const across = (row: (y: number) => Vec3[], flip: boolean): MeshData => gridMesh(heights.map(row), flip);
   const { corner, back, side, front, nominal } = shape;

@@ -6,7 +6,7 @@ import { solvedDemo } from '../solvedDemo';
 
 const { job, result } = solvedDemo();
 const shape = alcoveShape(result);
-const room = roomAround(shape, job);
+const room = roomAround(shape, job.levelAboveFloor, job.fit.top);
 const sight = (more: Partial<Sight> = {}): Sight => ({
   room,
   rim: shape.nominal.rim,
